@@ -1,0 +1,47 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace Poultry.Growth.Primitives;
+
+/// <summary>The one place where arguments are held against what makes sense: the message names the argument, its value and the allowed range.</summary>
+internal static class Require
+{
+    public static double Positive(double value, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        double.IsFinite(value) && value > 0 ? value : throw OutOfRange(name, value, unit, "above 0");
+
+    public static double NotNegative(double value, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        double.IsFinite(value) && value >= 0 ? value : throw OutOfRange(name, value, unit, "0 or more");
+
+    public static double Finite(double value, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        double.IsFinite(value) ? value : throw OutOfRange(name, value, unit, "a finite number");
+
+    public static double Between(
+        double value, double low, double high, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        value >= low && value <= high ? value : throw OutOfRange(name, value, unit, string.Create(CultureInfo.InvariantCulture, $"{low} to {high}"));
+
+    /// <summary>A share strictly between 0 and 1: a confidence level, say.</summary>
+    public static double Share(double value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        value is > 0 and < 1 ? value : throw OutOfRange(name, value, "", "between 0 and 1, both excluded");
+
+    public static int AtLeast(int value, int low, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        value >= low ? value : throw OutOfRange(name, value, "", string.Create(CultureInfo.InvariantCulture, $"{low} or more"));
+
+    public static string Text(string value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(value, name);
+        return value;
+    }
+
+    public static IReadOnlyList<T> Some<T>(IReadOnlyList<T> values, [CallerArgumentExpression(nameof(values))] string? name = null)
+    {
+        ArgumentNullException.ThrowIfNull(values, name);
+        return values.Count > 0 ? values : throw new ArgumentException("Expected at least one.", name);
+    }
+
+    private static ArgumentOutOfRangeException OutOfRange(string? name, double value, string unit, string allowed)
+    {
+        string space = unit.Length == 0 ? "" : " ";
+        return new ArgumentOutOfRangeException(
+            name, string.Create(CultureInfo.InvariantCulture, $"{value}{space}{unit} is not allowed; expected {allowed}{space}{unit}."));
+    }
+}
