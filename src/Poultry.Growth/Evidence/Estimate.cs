@@ -34,6 +34,7 @@ public sealed class Estimate<T>
     /// <summary>What to mind before acting on it.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
 
-    /// <summary>Value and interval in one line, as in <c>2.54 in 2.41..2.68 kg (90 %)</c>, in every culture.</summary>
-    public override string ToString() => Interval<T>.Number(Value) + " in " + Interval;
+    /// <summary>Value and interval in one line, as in <c>2.54 kg (90 %: 2.41 to 2.68)</c>, in every culture.</summary>
+    public override string ToString() =>
+        Interval<T>.Number(Value) + Interval<T>.Unit + " (" + Interval.Percent + ": " + Interval.Bounds + ")";
 }

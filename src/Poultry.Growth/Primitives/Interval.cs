@@ -50,12 +50,14 @@ public sealed class Interval<T> : IEquatable<Interval<T>>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Low, High, Level);
 
-    /// <summary>The bounds in base units, as in <c>2.41..2.68 kg (90 %)</c>, in every culture; an open bound prints as <c>open</c>.</summary>
-    public override string ToString()
-    {
-        string unit = default(T) is Mass ? " kg" : default(T) is Age ? " d" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{Number(Low)}..{Number(High)}{unit} ({100 * Level:0.##} %)");
-    }
+    /// <summary>The bounds in base units, as in <c>2.41 to 2.68 kg (90 %)</c>, in every culture; an open bound prints as <c>open</c>.</summary>
+    public override string ToString() => Bounds + Unit + " (" + Percent + ")";
+
+    internal static string Unit => default(T) is Mass ? " kg" : default(T) is Age ? " d" : "";
+
+    internal string Bounds => Number(Low) + " to " + Number(High);
+
+    internal string Percent => string.Create(CultureInfo.InvariantCulture, $"{100 * Level:0.##} %");
 
     internal static T? Canonical(T? value) => (object?)value is IQuantity quantity ? (T)quantity.ToUnit(quantity.QuantityInfo.BaseUnitInfo.Value) : value;
 

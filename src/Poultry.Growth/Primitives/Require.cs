@@ -19,12 +19,25 @@ internal static class Require
         double value, double low, double high, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= low && value <= high ? value : throw OutOfRange(name, value, unit, string.Create(CultureInfo.InvariantCulture, $"{low} to {high}"));
 
+    public static double Above(double value, double low, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        double.IsFinite(value) && value > low
+            ? value
+            : throw OutOfRange(name, value, unit, string.Create(CultureInfo.InvariantCulture, $"above {low}"));
+
     /// <summary>A share strictly between 0 and 1: a confidence level, say.</summary>
     public static double Share(double value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value is > 0 and < 1 ? value : throw OutOfRange(name, value, "", "between 0 and 1, both excluded");
 
     public static int AtLeast(int value, int low, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= low ? value : throw OutOfRange(name, value, "", string.Create(CultureInfo.InvariantCulture, $"{low} or more"));
+
+    public static void SameLength(int expected, int actual, string? name = null)
+    {
+        if (expected != actual)
+        {
+            throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"{actual} numbers given, {expected} expected."), name);
+        }
+    }
 
     public static string Text(string value, [CallerArgumentExpression(nameof(value))] string? name = null)
     {
