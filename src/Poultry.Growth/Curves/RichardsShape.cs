@@ -1,0 +1,192 @@
+namespace Poultry.Growth.Curves;
+
+/// <summary>
+/// One law under four names. Every Richards curve, with Gompertz (v = 0), logistic (v = 1) and von Bertalanffy (v = -1/3) among them, is
+/// W = scale * (1 - v u)^(-1/v), u = rho (1 - exp(-k (t - origin)))/k, where the scale is the weight and rho the relative gain at the origin.
+/// </summary>
+/// <remarks>
+/// In these coordinates the limit without a mature weight is an ordinary point: the exponential at k = v rho (v not below 0), the
+/// power of t at k = 0 (v below 0). So a fit that wants to be exponential walks through it and is recognised.
+/// </remarks>
+internal sealed partial class RichardsShape : CurveShape
+{
+    private readonly double? fixedShape;
+
+    private RichardsShape(double? fixedShape) => this.fixedShape = fixedShape;
+
+    public override int Count => fixedShape is null ? 3 : 2;
+
+    public override int Starts => fixedShape is null ? StartShapes.Length : 1;
+
+    /// <summary>Coordinates (k, rho) for a law of known shape.</summary>
+    public static RichardsShape Fixed(double shape) => new(shape);
+
+    /// <summary>Coordinates (k, rho, v).</summary>
+    public static RichardsShape Free() => new(null);
+
+    /// <summary>ln(W/scale) = -ln(1 - v u)/v and its derivatives by u and v; NaN where there is no weight.</summary>
+    public static (double Log, double ByU, double ByV) Law(double v, double u)
+    {
+        double w = v * u;
+        if (Math.Abs(w) > 0.02)
+        {
+            double open = 1 - w;
+            double log = -Math.Log(open) / v;
+            return open > 0 ? (log, 1 / open, ((u / open) - log) / v) : (double.NaN, double.NaN, double.NaN);
+        }
+
+        // Near v u = 0 both differences cancel: the series sum w^(n-1) u/n and its derivative by v, to the last bit for |w| < 0.02.
+        double value = 0;
+        double slope = 0;
+        for (int n = 10; n >= 1; n--)
+        {
+            value = (value * w) + (1.0 / n);
+            slope = n >= 2 ? (slope * w) + ((n - 1.0) / n) : slope;
+        }
+
+        return (u * value, 1 / (1 - w), u * u * slope);
+    }
+
+    public override bool Evaluate(
+        ReadOnlySpan<double> q, double origin, ReadOnlySpan<double> ageDays, Span<double> logShape, Span<double> gradient)
+    {
+        double k = q[0];
+        double rho = q[1];
+        double v = fixedShape ?? q[2];
+        int n = ageDays.Length;
+        Warp warp = new(k);
+        logShape = logShape[..n];
+        Span<double> byK = gradient.IsEmpty ? default : gradient[..n];
+        Span<double> byRho = gradient.IsEmpty ? default : gradient.Slice(n, n);
+        Span<double> byV = gradient.IsEmpty || fixedShape is not null ? default : gradient.Slice(2 * n, n);
+        double sum = 0;
+        for (int i = 0; i < n; i++)
+        {
+            warp.At(ageDays[i] - origin, out double g, out double gByK);
+            double u = rho * g;
+            (double log, double byU, double shapeSlope) = v == 0 ? (u, 1, u * u / 2) : Law(v, u);
+            logShape[i] = log;
+            sum += log;
+            if (!byK.IsEmpty)
+            {
+                byK[i] = byU * rho * gByK;
+                byRho[i] = byU * g;
+            }
+
+            if (!byV.IsEmpty)
+            {
+                byV[i] = shapeSlope;
+            }
+        }
+
+        return double.IsFinite(sum) && v > -1;
+    }
+
+    public override bool HasMatureWeight(ReadOnlySpan<double> q)
+    {
+        double v = fixedShape ?? q[2];
+        return q[1] > 0 && q[0] > 0 && q[0] > v * q[1];
+    }
+
+    public override void ToParameters(double logScale, ReadOnlySpan<double> q, double origin, Span<double> parameters, Span<double> jacobian)
+    {
+        double k = q[0];
+        double rho = q[1];
+        double v = fixedShape ?? q[2];
+        int columns = 1 + Count;
+        double rest = k - (v * rho);
+        (double log, double byU, double byV) = Law(v, rho / k);
+        double logE = Math.Log(rho / rest);
+        double mature = Math.Exp(logScale + log);
+        parameters[0] = mature;
+        parameters[1] = k;
+        parameters[2] = origin + (logE / k);
+        jacobian[..(parameters.Length * columns)].Clear();
+        jacobian[0] = mature;
+        jacobian[1] = -mature * byU * rho / (k * k);
+        jacobian[2] = mature * byU / k;
+        jacobian[columns + 1] = 1;
+        jacobian[(2 * columns) + 1] = -((logE / k) + (1 / rest)) / k;
+        jacobian[(2 * columns) + 2] = 1 / (rho * rest);
+        if (fixedShape is null)
+        {
+            parameters[3] = v;
+            jacobian[3] = mature * byV;
+            jacobian[(2 * columns) + 3] = rho / (rest * k);
+            jacobian[(3 * columns) + 3] = 1;
+        }
+    }
+
+    public override int CoordinateFor(int parameter) => parameter switch { NoMatureWeight => 1, 0 => 0, 1 => 1, 2 => 2, _ => 3 };
+
+    public override bool Hold(int parameter, double value, double origin, Span<double> q, Span<double> derivatives, out double logScale)
+    {
+        logScale = double.NaN;
+        derivatives.Clear();
+        double v = fixedShape ?? q[2];
+        switch (parameter)
+        {
+            case NoMatureWeight:
+                q[0] = Math.Max(v, 0) * q[1];
+                derivatives[1] = Math.Max(v, 0);
+                SetByShape(derivatives, v > 0 ? q[1] : 0);
+                return true;
+            case 0:
+                (double log, double byU, double byV) = Law(v, q[1] / q[0]);
+                logScale = Math.Log(value) - log;
+                derivatives[0] = byU * q[1] / (q[0] * q[0]);
+                derivatives[1] = -byU / q[0];
+                SetByShape(derivatives, -byV);
+                return HasMatureWeight(q) && double.IsFinite(logScale);
+            case 1:
+                q[0] = value;
+                return true;
+            case 2:
+                double e = Math.Exp(q[0] * (value - origin));
+                double open = 1 + (v * e);
+                q[1] = q[0] * e / open;
+                derivatives[0] = (e / open) + (q[1] * (value - origin) / open);
+                SetByShape(derivatives, -q[1] * e / open);
+                return q[0] > 0 && q[1] > 0 && double.IsFinite(q[1]);
+            default:
+                q[2] = value;
+                return true;
+        }
+    }
+
+    public override bool AimAtMatureWeight(double logMature, double logScale, Span<double> q)
+    {
+        double v = fixedShape ?? q[2];
+        double ratio = logMature - logScale;
+        if (ratio <= 0)
+        {
+            return false;
+        }
+
+        // (1 - v rho/k)^(-1/v) = A/scale, solved for k.
+        q[0] = v == 0 ? q[1] / ratio : v * q[1] / (1 - Math.Exp(-v * ratio));
+        return true;
+    }
+
+    public override bool LimitIsTowards(int parameter, bool upward) =>
+        upward ? parameter is 0 or 2 : parameter == 1 && (fixedShape is null or <= 0);
+
+    public override bool MoveToLimit(int parameter, Span<double> q)
+    {
+        if (parameter != 1 || fixedShape is not > 0)
+        {
+            return false;
+        }
+
+        q[1] = q[0] / fixedShape.Value;
+        return true;
+    }
+
+    private void SetByShape(Span<double> derivatives, double value)
+    {
+        if (fixedShape is null)
+        {
+            derivatives[2] = value;
+        }
+    }
+}
