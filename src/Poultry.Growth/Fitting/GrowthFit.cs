@@ -1,0 +1,202 @@
+using Poultry.Growth.Curves;
+using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
+using Poultry.Growth.Weighing;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace Poultry.Growth.Fitting;
+
+/// <summary>
+/// The growth curve that a batch's weigh-ins follow, by themselves: fitted and certified, with its errors, or with the reason why there is none.
+/// </summary>
+/// <remarks>
+/// A fit knows nothing but the weigh-ins and the family. Beyond the last weigh-in every value assumes that this family is exactly right,
+/// and its interval is too narrow; each such result says so. Immutable, and safe to share between threads.
+/// </remarks>
+public sealed class GrowthFit
+{
+    /// <summary>The chance that an interval claims where no other is asked for.</summary>
+    public const double DefaultLevel = 0.90;
+
+    private readonly double hatchKilograms;
+
+    private GrowthFit(WeighInSeries weighIns, CurveFamily family, ErrorModel errors, double hatchKilograms, FitOutcome outcome)
+    {
+        (WeighIns, Family, Errors, this.hatchKilograms, Outcome) = (weighIns, family, errors, hatchKilograms, outcome);
+        Parameters = [];
+        Correlations = [];
+        if (outcome.Shape is not { } shape)
+        {
+            return;
+        }
+
+        (double[] values, double[] covariance) = shape.ToParameters();
+        int count = values.Length;
+        double[] standardErrors = new double[count];
+        FittedParameter[] parameters = new FittedParameter[count];
+        for (int i = 0; i < count; i++)
+        {
+            standardErrors[i] = Math.Sqrt(covariance[(i * count) + i]);
+            parameters[i] = new FittedParameter(family.Parameters[i], values[i], standardErrors[i]);
+        }
+
+        for (int i = 0; i < covariance.Length; i++)
+        {
+            covariance[i] /= standardErrors[i / count] * standardErrors[i % count];
+        }
+
+        (Curve, Parameters, Correlations) = (family.FromParameters(values), parameters, covariance);
+    }
+
+    /// <summary>What was fitted.</summary>
+    public WeighInSeries WeighIns { get; }
+
+    /// <summary>The family fitted.</summary>
+    public CurveFamily Family { get; }
+
+    /// <summary>What was assumed about scatter.</summary>
+    public ErrorModel Errors { get; }
+
+    /// <summary>The weight at hatch that was given beforehand; null where it was free.</summary>
+    public Mass? HatchWeight => hatchKilograms > 0 ? Mass.FromKilograms(hatchKilograms) : null;
+
+    /// <summary>How the fit ended.</summary>
+    public FitStatus Status => Outcome.Status;
+
+    /// <summary>Why, in one or two sentences.</summary>
+    public string Reason => Outcome.Reason;
+
+    /// <summary>The curve; null unless <see cref="Status"/> is <see cref="FitStatus.Converged"/>.</summary>
+    public IGrowthCurve? Curve { get; }
+
+    /// <summary>Growth at a constant rate, where no finite mature weight exists and that is what the weights support; otherwise null.</summary>
+    public ExponentialCurve? Exponential => Outcome.Exponential;
+
+    /// <summary>The parameters with standard errors, in the family's order; empty without a curve.</summary>
+    public IReadOnlyList<FittedParameter> Parameters { get; }
+
+    /// <summary>Correlations of the parameters, row by row, pure numbers from -1 to 1; empty without a curve.</summary>
+    public IReadOnlyList<double> Correlations { get; }
+
+    /// <summary>What to mind before acting on the fit; values beyond the last weigh-in carry more.</summary>
+    public IReadOnlyList<Caution> Cautions => field ??= FitCautions.Of(this);
+
+    /// <summary>How many observations the fit rests on: single birds and means with standard deviation count every bird, other means count once.</summary>
+    public double Observations => Found().Numbers.Observations;
+
+    /// <summary>Observations less parameters; infinite where the size of the scatter is known beforehand.</summary>
+    public double DegreesOfFreedom => Found().Numbers.DegreesOfFreedom;
+
+    /// <summary>
+    /// Standard deviation of an observation about the curve: in kg for equal variance, as a fraction of the weight of one bird for the
+    /// proportional models; 1 where the scatter is known beforehand.
+    /// </summary>
+    public double ResidualStandardDeviation => Found().Numbers.Sigma;
+
+    /// <summary>Logarithm of the likelihood of the weights in kg: comparable between families and error models for the same weigh-ins.</summary>
+    public double LogLikelihood => Found().Numbers.LogLikelihood;
+
+    /// <summary>Akaike's criterion corrected for few observations: the lower the better; null where there are too few observations for it.</summary>
+    public double? Aicc => Found().Numbers.Aicc;
+
+    /// <summary>What the optimum leaves to be explained by a small change of the parameters, as a share of the residuals: below 1e-6, but for weights that lie on the curve to the last digit, whose residuals are rounding.</summary>
+    public double Certificate => Found().Numbers.Certificate;
+
+    internal FitOutcome Outcome { get; }
+
+    /// <summary>Fits a growth curve to weigh-ins.</summary>
+    /// <param name="weighIns">What was weighed.</param>
+    /// <param name="family">The kind of curve; Gompertz where none is named.</param>
+    /// <param name="errors">What is assumed about scatter; <see cref="ErrorModel.Proportional"/> where none is named.</param>
+    /// <param name="hatchWeight">A weight at hatch that the curve must have; null leaves it free.</param>
+    /// <returns>The fit. One that did not work says so in <see cref="Status"/> and <see cref="Reason"/>; it is not an exception.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The hatch weight is not above 0.</exception>
+    public static GrowthFit Of(WeighInSeries weighIns, CurveFamily? family = null, ErrorModel? errors = null, Mass? hatchWeight = null)
+    {
+        ArgumentNullException.ThrowIfNull(weighIns);
+        family ??= CurveFamilies.Gompertz;
+        errors ??= ErrorModel.Proportional;
+        double hatchKilograms = hatchWeight is { } hatch ? Require.Positive(hatch.Kilograms, "kg", nameof(hatchWeight)) : 0;
+        return new GrowthFit(weighIns, family, errors, hatchKilograms, GrowthFitter.Fit(new WeighInColumns(weighIns, errors), family, errors, hatchKilograms));
+    }
+
+    /// <summary>The mean weight of the flock at an age.</summary>
+    /// <param name="age">Any age the law has a weight for.</param>
+    /// <param name="level">The chance that the interval claims.</param>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, or the level is no share.</exception>
+    public Estimate<Mass> MeanAt(Age age, double level = DefaultLevel) => FitPrediction.At(this, age, level, _ => 0);
+
+    /// <summary>The mean of a next weigh-in of so many birds: the flock's mean and the chance of the catch.</summary>
+    /// <param name="age">Any age the law has a weight for.</param>
+    /// <param name="birds">How many birds will be weighed, 1 or more.</param>
+    /// <param name="level">The chance that the interval claims.</param>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, there is no bird, or the level is no share.</exception>
+    public Estimate<Mass> NextWeighInAt(Age age, int birds, double level = DefaultLevel)
+    {
+        Require.AtLeast(birds, 1);
+        return FitPrediction.At(this, age, level, kilograms => FitPrediction.WeighInDeviation(this, kilograms, birds));
+    }
+
+    /// <summary>The weight of one bird picked at random.</summary>
+    /// <param name="age">Any age the law has a weight for.</param>
+    /// <param name="level">The chance that the interval claims.</param>
+    /// <returns>The estimate; null where nothing weighed tells how far birds lie apart (means without standard deviation under equal variance).</returns>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, or the level is no share.</exception>
+    public Estimate<Mass>? BirdAt(Age age, double level = DefaultLevel) => FitPrediction.BirdDeviation(this, 1) is null
+        ? null
+        : FitPrediction.At(this, age, level, kilograms => FitPrediction.BirdDeviation(this, kilograms)!.Value);
+
+    /// <summary>The age at which the flock's mean reaches a weight.</summary>
+    /// <param name="weight">Above 0.</param>
+    /// <param name="level">The chance that the interval claims: all ages at which the interval of the mean holds the weight. Open where it holds it for ever.</param>
+    /// <returns>The estimate; null where the curve never reaches the weight, which <see cref="IGrowthCurve.AgeAt"/> explains.</returns>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the level is no share.</exception>
+    public Estimate<Age>? AgeAt(Mass weight, double level = DefaultLevel) => FitPrediction.AgeAt(this, weight, level);
+
+    /// <summary>
+    /// Limits of the parameters from the whole fit: values beyond them cannot be made to fit well enough whatever the other parameters.
+    /// Open where the weights give no bound.
+    /// </summary>
+    /// <param name="level">The chance that they claim.</param>
+    /// <returns>One interval a parameter, in the family's order and units.</returns>
+    /// <remarks>
+    /// Least squares: S(parameter) = S (1 + t²/df) (Bates and Watts 1988, memory for the page). Maximum likelihood: the same cut on the
+    /// profiled sum S times the squared geometric mean, that is a fall of the log-likelihood by N/2 ln(1 + t²/df). Iterated weights: the
+    /// weights stay as they are at the optimum. Known scatter: S + z².
+    /// </remarks>
+    /// <exception cref="InvalidOperationException">There is no curve (see <see cref="Status"/>), or the hatch weight was given: then use the standard errors.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
+    public IReadOnlyList<Interval<double>> ProfileLimits(double level = DefaultLevel) => FitProfile.Limits(this, level);
+
+    /// <summary>How far each weigh-in lies from the curve; empty without one.</summary>
+    public IReadOnlyList<FitResidual> Residuals() => FitPrediction.Residuals(this);
+
+    /// <summary>The whole fit in plain numbers, to be saved.</summary>
+    public GrowthFitRecord ToRecord() => GrowthFitRecord.Of(this);
+
+    /// <summary>The fit that was saved: the same numbers to the last bit, nothing is fitted again.</summary>
+    /// <param name="record">From <see cref="ToRecord"/>.</param>
+    /// <exception cref="ArgumentException">The record names no family or error model of this library, or its numbers do not belong together.</exception>
+    public static GrowthFit FromRecord(GrowthFitRecord record) => record.Restore();
+
+    /// <summary>The report for reading: what was fitted, how sure each figure is, what to mind.</summary>
+    /// <param name="unit">The unit of weights: kg, g, lb or oz.</param>
+    /// <param name="level">The chance that intervals claim.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Another unit, or the level is no share.</exception>
+    public string Report(MassUnit unit = MassUnit.Kilogram, double level = DefaultLevel) => FitReport.Text(this, unit, level);
+
+    /// <summary>The status and, with a curve, its parameters, in one line and in every culture.</summary>
+    public override string ToString() => Curve is null ? Status + ": " + Reason : Family.Model.Name + ": " + string.Join(", ", Parameters);
+
+    internal static GrowthFit Restored(WeighInSeries weighIns, CurveFamily family, ErrorModel errors, double hatchKilograms, FitOutcome outcome) =>
+        new(weighIns, family, errors, hatchKilograms, outcome);
+
+    internal (FittedShape Shape, FitNumbers Numbers) Found() => (Outcome.Shape, Outcome.Numbers) is ({ } shape, { } numbers)
+        ? (shape, numbers)
+        : throw new InvalidOperationException("There is no curve. " + Reason);
+}
