@@ -1,0 +1,152 @@
+using Poultry.Growth.Numerics;
+
+namespace Poultry.Growth.Fitting;
+
+/// <summary>Fits every node and weighs them by their evidence (Laplace's approximation). Allocates nothing.</summary>
+internal static class ProjectionKernel
+{
+    /// <summary>Over so many days the discrepancy fades.</summary>
+    public const double DiscrepancyDays = 10;
+
+    /// <summary>A start keeps so far from where a curve of negative shape ends.</summary>
+    private const double StartOpening = 0.1;
+
+    /// <summary>Residuals of variance 1 this small are none: without weigh-ins three residuals and three parameters leave no certificate to ask for.</summary>
+    private const double ExactSquares = 1e-16;
+
+    private static LeastSquaresOptions Options => new() { CertificateTarget = 1e-7 };
+
+    public static int WorkspaceLength(int entries) => LeastSquares.WorkspaceLength(entries + 3, 3) + (4 * (entries + 3));
+
+    public static void Fit(NodeFits fits, Span<double> workspace)
+    {
+        Noise(fits, NodePlan.SmallDiscrepancy, large: false);
+        Noise(fits, NodePlan.LargeDiscrepancy, large: true);
+        ReadOnlySpan<NodePlan.Node> nodes = fits.Plan.Nodes;
+        double best = double.NegativeInfinity;
+        for (int q = 0; q < nodes.Length; q++)
+        {
+            NodePlan.Node node = nodes[q];
+            NodeProblem problem = new(node.Shape, node.Prior, fits.Data, fits.Noise(q));
+            Start(fits, q);
+            double log = FitOne(fits, q, problem, workspace);
+            fits.Weight(q) = log;
+            fits.Failed += double.IsNegativeInfinity(log) ? 1 : 0;
+            best = Math.Max(best, log);
+        }
+
+        double total = 0;
+        for (int q = 0; q < nodes.Length; q++)
+        {
+            fits.Weight(q) = Math.Exp(fits.Weight(q) - best);
+            total += fits.Weight(q);
+        }
+
+        for (int q = 0; q < nodes.Length; q++)
+        {
+            fits.Weight(q) /= total;
+        }
+    }
+
+    /// <summary>C, the covariance of the weigh-ins about the curve: their own errors, and the shared discrepancy; factored.</summary>
+    private static void Noise(NodeFits fits, double discrepancy, bool large)
+    {
+        ProjectionData data = fits.Data;
+        Span<double> noise = fits.Noise(large);
+        for (int i = 0; i < data.Count; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                noise[(i * data.Count) + j] = discrepancy * discrepancy * Matern.Correlation(data.Days[i] - data.Days[j], DiscrepancyDays);
+            }
+
+            noise[(i * data.Count) + i] += data.Variances[i];
+        }
+
+        Cholesky.Factor(noise, data.Count);
+    }
+
+    private static void Start(NodeFits fits, int q)
+    {
+        NodePlan.Node node = fits.Plan.Nodes[q];
+        Span<double> theta = fits.Theta(q);
+        if (node.StartsFrom >= 0)
+        {
+            fits.Theta(node.StartsFrom).CopyTo(theta);
+        }
+        else
+        {
+            fits.Plan.Nodes[0].Prior.Centre.CopyTo(theta);
+        }
+
+        if (node.Shape < 0)
+        {
+            double earliest = Math.Min(NodePrior.FirstDays, fits.Data.Count > 0 ? fits.Data.Days[0] : NodePrior.FirstDays);
+            theta[2] = Math.Min(theta[2], earliest + (Math.Log((1 - StartOpening) / -node.Shape) / Math.Exp(theta[1])));
+        }
+    }
+
+    /// <summary>The logarithm of a node's evidence; minus infinity where it has no certified optimum.</summary>
+    private static double FitOne(NodeFits fits, int q, NodeProblem problem, Span<double> workspace)
+    {
+        NodePlan.Node node = fits.Plan.Nodes[q];
+        int m = fits.Data.Count;
+        int rows = m + 3;
+        Span<double> theta = fits.Theta(q);
+        LeastSquaresResult result = LeastSquares.Solve(ref problem, theta, workspace, Options);
+        Span<double> residuals = workspace[..rows];
+        Span<double> jacobian = workspace.Slice(rows, 3 * rows);
+        bool found = result.Status is LeastSquaresStatus.Converged or LeastSquaresStatus.ExactFit || result.SumOfSquares < ExactSquares;
+        if (!found || !problem.Evaluate(theta, residuals, jacobian))
+        {
+            return double.NegativeInfinity;
+        }
+
+        Span<double> curvature = fits.Curvature(q);
+        for (int a = 0; a < 3; a++)
+        {
+            for (int b = 0; b <= a; b++)
+            {
+                curvature[(3 * a) + b] = Dot(jacobian.Slice(a * rows, rows), jacobian.Slice(b * rows, rows));
+            }
+        }
+
+        if (!Cholesky.Factor(curvature, 3))
+        {
+            return double.NegativeInfinity;
+        }
+
+        // Residuals are curve less weigh-in: r of the recipe has the other sign.
+        Span<double> discrepancy = fits.Discrepancy(q);
+        residuals[..m].CopyTo(discrepancy);
+        for (int i = 0; i < m; i++)
+        {
+            discrepancy[i] = -discrepancy[i];
+        }
+
+        for (int j = 0; j < 3; j++)
+        {
+            jacobian.Slice(j * rows, m).CopyTo(discrepancy[((j + 1) * m)..]);
+        }
+
+        for (int j = 0; j < 4; j++)
+        {
+            Cholesky.SolveUpper(fits.Noise(q), m, discrepancy.Slice(j * m, m));
+        }
+
+        fits.PriorDistance(q) = Dot(residuals[m..], residuals[m..]);
+        double logs = Cholesky.LogDeterminant(fits.Noise(q), m) + node.Prior.LogDeterminant + Cholesky.LogDeterminant(curvature, 3);
+        return Math.Log(node.Share) - ((Dot(residuals, residuals) + logs) / 2) + problem.LogVolume(theta);
+    }
+
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int i = 0; i < a.Length; i++)
+        {
+            sum += a[i] * b[i];
+        }
+
+        return sum;
+    }
+}
