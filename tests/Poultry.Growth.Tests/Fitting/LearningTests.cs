@@ -1,0 +1,184 @@
+using Poultry.Growth.Benchmarks.Studies;
+using Poultry.Growth.Evidence;
+using Poultry.Growth.Fitting;
+using Poultry.Growth.Primitives;
+using Poultry.Growth.Tests.Conformance.ChickWeight;
+using Poultry.Growth.Weighing;
+
+namespace Poultry.Growth.Tests.Fitting;
+
+public class LearningTests
+{
+    private static readonly BatchKind Kind = SimulatedFarm.Kind;
+    private static readonly GrowthPrior Shipped = GrowthPrior.FastGrowingObjective(Sex.Mixed);
+    private static readonly SimulatedFarm Farm = new(seed: 1, pastBatches: 8, otherStrain: false, weighInError: 0.02);
+
+    public static TheoryData<GrowthPrior> Priors() => new(
+        Shipped, GrowthPrior.FastGrowingOutdoor(Sex.Mixed), GrowthPrior.SlowGrowing(Sex.Mixed), Correlated());
+
+    [Theory]
+    [MemberData(nameof(Priors))]
+    public void Without_batches_what_is_known_is_the_shipped_prior(GrowthPrior shipped)
+    {
+        LearnedPrior learned = BatchHistory.Of().Learn(Kind, shipped);
+
+        learned.Status.Should().Be(LearningStatus.NoBatches);
+        learned.Prior.Should().BeSameAs(shipped);
+        learned.WeighInError.Should().BeApproximately(0.02, 1e-15);
+        learned.Batches.Should().BeEmpty();
+        learned.Cautions.Should().ContainSingle(caution => caution.Code == "shipped-prior");
+
+        // The formulas themselves say so too: B0 + W0 is the shipped covariance.
+        LaplaceEmResult result = PriorLearning.Run([], shipped);
+        result.Population.Mean.Should().Equal(shipped.Means, (mine, theirs) => Math.Abs(mine - theirs) < 1e-12 * (1 + Math.Abs(theirs)));
+        PriorLearning.NextBatch(result).Should().Equal(shipped.Covariances, (mine, theirs) => Math.Abs(mine - theirs) < 1e-12 * (1 + Math.Abs(theirs)));
+    }
+
+    [Fact]
+    public void The_order_of_the_batches_does_not_matter()
+    {
+        LearnedPrior one = Farm.History.Learn(Kind, Shipped);
+        LearnedPrior other = BatchHistory.Of(Farm.History.Reverse()).Learn(Kind, Shipped);
+
+        other.Prior.Means.Should().Equal(one.Prior.Means);
+        other.Prior.Covariances.Should().Equal(one.Prior.Covariances);
+        other.WeighInError.Should().Be(one.WeighInError);
+        other.Batches.Reverse().Select(batch => batch.Curve.MatureWeight!.Value.Kilograms)
+            .Should().Equal(one.Batches.Select(batch => batch.Curve.MatureWeight!.Value.Kilograms));
+        one.Batches.Select(batch => batch.Batch).Should().Equal(Farm.History, ReferenceEquals);
+    }
+
+    [Fact]
+    public void Pounds_teach_what_kilograms_teach()
+    {
+        BatchHistory inPounds = BatchHistory.Of(Farm.History.Select(batch => PastBatch.Of(
+            batch.Name,
+            WeighInSeries.Of(batch.WeighIns.Select(weighIn => WeighIn.Mean(
+                weighIn.Age,
+                Mass.FromPounds(weighIn.MeanWeight.Pounds),
+                weighIn.BirdsWeighed,
+                Mass.FromPounds(weighIn.StandardDeviation!.Value.Pounds)))),
+            batch.Kind)));
+
+        LearnedPrior one = Farm.History.Learn(Kind, Shipped);
+        LearnedPrior other = inPounds.Learn(Kind, Shipped);
+
+        other.Prior.Means.Should().Equal(one.Prior.Means, (left, right) => Math.Abs(left - right) < 1e-10 * Math.Abs(right));
+        other.Prior.Covariances.Should().Equal(one.Prior.Covariances, (left, right) => Math.Abs(left - right) < 1e-10);
+    }
+
+    [Fact]
+    public void Threads_learn_the_same_to_the_last_bit()
+    {
+        double[] expected = [.. Farm.History.Learn(Kind, Shipped).Prior.Covariances];
+        double[][] found = [.. Enumerable.Range(0, 32).AsParallel().WithDegreeOfParallelism(4).Select(_ => Farm.History.Learn(Kind, Shipped).Prior.Covariances.ToArray())];
+
+        found.Should().AllSatisfy(covariances => covariances.Should().Equal(expected));
+    }
+
+    [Fact]
+    public void Own_batches_narrow_the_prior_about_the_farm_and_keep_the_shipped_one_behind_it()
+    {
+        LearnedPrior learned = Farm.History.Learn(Kind, Shipped);
+
+        learned.Status.Should().Be(LearningStatus.Learned);
+        learned.Prior.Fallback.Should().BeSameAs(Shipped);
+        learned.Prior.FallbackShare.Should().Be(0.10);
+        learned.Prior.Name.Should().Be("8 own batches of invented, simulated, both sexes");
+        learned.Prior.Sex.Should().Be(Sex.Mixed);
+        for (int i = 0; i < 3; i++)
+        {
+            learned.Prior.Covariances[i * 4].Should().BeLessThan(0.6 * Shipped.Covariances[i * 4]);
+            learned.BetweenBatches[i].Should().BeLessThan(Math.Sqrt(learned.Prior.Covariances[i * 4]));
+        }
+
+        learned.CoefficientOfVariationAt(Age.FromDays(56)).Should().BeInRange(0.03, 0.10);
+        learned.Cautions.Should().BeEmpty();
+        learned.ToString().Should().StartWith("8 own batches of invented, simulated, both sexes (Mixed): A ").And.EndWith(" % at 56 d");
+    }
+
+    [Fact]
+    public void Kinds_are_learned_apart()
+    {
+        BatchKind other = BatchKind.Of("another", "simulated");
+        SimulatedFarm elsewhere = new(seed: 2, pastBatches: 5, otherStrain: false, weighInError: 0.02);
+        BatchHistory both = BatchHistory.Of([.. Farm.History, .. elsewhere.History.Select(batch => PastBatch.Of(batch.Name, batch.WeighIns, other))]);
+
+        both.Kinds.Should().Equal(Kind, other);
+        both.Learn(BatchKind.Of(" Invented ", "SIMULATED"), Shipped).Prior.Means.Should().Equal(Farm.History.Learn(Kind, Shipped).Prior.Means);
+        both.Learn(other, Shipped).Prior.Means.Should().Equal(elsewhere.History.Learn(Kind, Shipped).Prior.Means);
+        both.Learn(BatchKind.Of("invented"), Shipped).Status.Should().Be(LearningStatus.NoBatches, "a system that is not stated is a kind of its own");
+        both.ToString().Should().Be("13 batches of 2 kinds");
+    }
+
+    [Fact]
+    public void A_batch_without_an_optimum_of_its_own_counts()
+    {
+        // Chick 19 has no finite mature weight by itself, and one weigh-in has no curve at all.
+        WeighInSeries hopeless = ChickWeightData.Series("chick_19");
+        GrowthFit.Of(hopeless).Curve.Should().BeNull();
+        BatchHistory chicks = BatchHistory.Of(
+            [.. new[] { "chick_19", "chick_2", "chick_7" }.Select(chick => PastBatch.Of(chick, ChickWeightData.Series(chick), Kind)),
+             PastBatch.Of("one weigh-in", WeighInSeries.Of(WeighIn.Mean(Age.FromDays(14), Mass.FromGrams(120), 10)), Kind)]);
+
+        LearnedPrior learned = chicks.Learn(Kind, GrowthPrior.SlowGrowing(Sex.Mixed));
+        LearnedPrior without = BatchHistory.Of(chicks.Skip(1)).Learn(Kind, GrowthPrior.SlowGrowing(Sex.Mixed));
+
+        learned.Batches.Should().HaveCount(4);
+        learned.Batches.Should().AllSatisfy(batch => batch.Curve.MatureWeight!.Value.Kilograms.Should().BeInRange(0.01, 100));
+        learned.Prior.Means.Should().NotEqual(without.Prior.Means);
+        learned.Cautions.Select(caution => caution.Code).Should().Contain("spread-assumed");
+    }
+
+    [Fact]
+    public void A_search_that_does_not_settle_gives_the_shipped_prior_and_says_so()
+    {
+        LearnedPrior learned = LearnedPrior.From(Kind, Farm.History, Shipped, roundLimit: 2);
+
+        learned.Status.Should().Be(LearningStatus.NotConverged);
+        learned.Prior.Should().BeSameAs(Shipped);
+        learned.WeighInError.Should().BeApproximately(0.02, 1e-15);
+        learned.BetweenBatches[0].Should().BeApproximately(Math.Sqrt(0.2) * 0.20, 1e-12);
+        learned.Cautions.Should().ContainSingle(caution => caution.Code == "shipped-prior").Which.Text.Should().Contain("did not settle");
+        learned.ToString().Should().EndWith("; learning from the past batches did not settle");
+    }
+
+    [Fact]
+    public void Growth_that_is_highest_before_hatch_is_no_growth_of_birds()
+    {
+        // Heavy from the start and hardly growing: weeks typed as days.
+        BatchHistory wrong = BatchHistory.Of(Enumerable.Range(0, 60).Select(i => PastBatch.Of("wrong", WeighInSeries.Of(
+            Enumerable.Range(1, 9).Select(week => WeighIn.Mean(
+                Age.FromDays(week), Mass.FromKilograms((1 + (0.001 * i)) * 5 * Math.Exp(-Math.Exp(-0.05 * (week + 20)))), 100, Mass.FromGrams(1)))), Kind)));
+
+        LearnedPrior learned = wrong.Learn(Kind, Shipped);
+
+        learned.Status.Should().Be(LearningStatus.Implausible);
+        learned.Prior.Should().BeSameAs(Shipped);
+        learned.Cautions.Should().Contain(caution => caution.Code == "shipped-prior" && caution.Text.Contains("before hatch"));
+    }
+
+    [Fact]
+    public void What_to_mind_is_said()
+    {
+        PastBatch batch = PastBatch.Of("a", WeighInSeries.Of(Demo.Series().Select(weighIn => weighIn.Of(Sex.Male))), BatchKind.Of());
+        IReadOnlyList<Caution> cautions = BatchHistory.Of(batch, PastBatch.Of("b", batch.WeighIns, BatchKind.Of())).Learn(BatchKind.Of(), Shipped).Cautions;
+
+        cautions.Select(caution => caution.Code).Should().Equal("few-batches", "strain-not-stated", "spread-assumed", "sexes-weighed-apart", "batch-twice");
+        cautions[^1].Text.Should().StartWith("a and b have the same weigh-ins");
+    }
+
+    [Fact]
+    public void What_does_not_fit_together_is_refused()
+    {
+        WeighInSeries pullets = WeighInSeries.Of(WeighIn.Mean(Age.FromDays(14), Mass.FromGrams(300), 10).Of(Sex.Female));
+
+        FluentActions.Invoking(() => PastBatch.Of("a", pullets, BatchKind.Of(sex: Sex.Male))).Should().Throw<ArgumentException>().WithMessage("*14 d*Female*Male*");
+        FluentActions.Invoking(() => PastBatch.Of(" ", pullets, Kind)).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => BatchKind.Of(strain: " ")).Should().Throw<ArgumentException>();
+        FluentActions.Invoking(() => Farm.History.Learn(Kind, GrowthPrior.FastGrowingObjective(Sex.Male))).Should().Throw<ArgumentException>().WithMessage("*Male*Mixed*");
+    }
+
+    private static GrowthPrior Correlated() => GrowthPrior.FromMoments(
+        Shipped.Model, Sex.Mixed, [1.9, -3.2, 39], [0.04, -0.015, 0.5, -0.015, 0.01, -0.3, 0.5, -0.3, 16]);
+}
