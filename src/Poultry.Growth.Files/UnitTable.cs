@@ -1,0 +1,107 @@
+using System.Globalization;
+
+namespace Poultry.Growth.Files;
+
+/// <summary>The units of one kind of quantity, and how its text is read: a number, then a unit, a space between them or not.</summary>
+/// <param name="what">As in <c>a weight</c>.</param>
+/// <param name="example">As in <c>2.6kg or 5lb11oz</c>.</param>
+/// <param name="units">Symbol, and its size in the unit that the reader returns.</param>
+/// <param name="smallerIn">Where two units may follow each other (5lb11oz): how many of the smaller make one of the larger.</param>
+internal sealed class UnitTable(string what, string example, (string Symbol, double Size)[] units, (string Larger, string Smaller, int Count)? smallerIn = null)
+{
+    private string Expected => "expected " + what + " with " + Accepted + ", as in " + example;
+
+    private string Accepted => units.Length == 1
+        ? units[0].Symbol
+        : string.Join(", ", units[..^1].Select(unit => unit.Symbol)) + " or " + units[^1].Symbol;
+
+    /// <summary>Reads a quantity of 0 or more, or says in one line what is wrong and what was expected.</summary>
+    public string? Problem(ReadOnlySpan<char> text, out double value)
+    {
+        value = double.NaN;
+        ReadOnlySpan<char> rest = text.Trim();
+        string? fault = Part(ref rest, out double number, out string symbol);
+        if (fault is not null)
+        {
+            return Quoted(text) + " " + fault + "; " + (fault == "has a decimal comma" ? "write " + Quoted(text.Trim().ToString().Replace(',', '.')) : Expected);
+        }
+
+        if (rest.IsEmpty)
+        {
+            value = number * Size(symbol);
+            return double.IsFinite(value) ? null : Quoted(text) + " is too large; " + Expected;
+        }
+
+        if (smallerIn is not var (larger, smaller, count) || symbol != larger)
+        {
+            return Quoted(text) + " goes on after its unit; " + Expected;
+        }
+
+        fault = Part(ref rest, out double small, out string smallSymbol);
+        bool whole = number == Math.Floor(number);
+        if (fault is not null || smallSymbol != smaller || !rest.IsEmpty || !whole || small >= count)
+        {
+            return Quoted(text) + " is not whole " + larger + " and " + smaller
+                + string.Create(CultureInfo.InvariantCulture, $" below {count}; ") + Expected;
+        }
+
+        value = (number * Size(larger)) + (small * Size(smaller));
+        return double.IsFinite(value) ? null : Quoted(text) + " is too large; " + Expected;
+    }
+
+    private static string Quoted(ReadOnlySpan<char> text) => FileProblem.Quoted(text.ToString());
+
+    /// <summary>Takes a number and its unit off the front of the text.</summary>
+    private string? Part(ref ReadOnlySpan<char> rest, out double number, out string symbol)
+    {
+        (number, symbol) = (double.NaN, "");
+        int length = rest.IndexOfAnyExcept(NumberText.NumberLetters);
+        ReadOnlySpan<char> digits = length < 0 ? rest : rest[..length];
+        if (digits.IsEmpty)
+        {
+            return rest.IsEmpty ? "is empty" : NumberText.StartsNotFinite(rest) ? "is not a finite number" : "does not start with a number";
+        }
+
+        if (NumberText.Fault(digits, out number) is { } fault)
+        {
+            return fault;
+        }
+
+        if (number < 0)
+        {
+            return "is below 0";
+        }
+
+        rest = rest[digits.Length..].TrimStart();
+        int end = rest.IndexOfAnyExceptInRange('A', 'z');
+        if (rest.StartsWith("%"))
+        {
+            end = 1;
+        }
+
+        ReadOnlySpan<char> unit = end < 0 ? rest : rest[..end];
+        if (unit.IsEmpty)
+        {
+            return rest.IsEmpty ? "has no unit" : "has an unknown unit";
+        }
+
+        if (unit[0] is 'e' or 'E' && unit.Length == 1 && rest.Length > 1 && (char.IsAsciiDigit(rest[1]) || rest[1] is '-' or '+'))
+        {
+            return "has an exponent";
+        }
+
+        foreach ((string known, _) in units)
+        {
+            if (unit.Equals(known, StringComparison.OrdinalIgnoreCase))
+            {
+                symbol = known;
+                rest = rest[unit.Length..].TrimStart();
+                return null;
+            }
+        }
+
+        return "has an unknown unit";
+    }
+
+    private double Size(string symbol) => Array.Find(units, unit => unit.Symbol == symbol).Size;
+}
