@@ -1,1 +1,65 @@
-return 0;
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using System.Text;
+using Poultry.Growth.Calculators.CommandLine;
+using Poultry.Growth.Calculators.Commands;
+
+namespace Poultry.Growth.Calculators;
+
+/// <summary>The console: words in, one calculation of the library, tables or JSON out.</summary>
+public static class Program
+{
+    /// <summary>Runs one command as if typed.</summary>
+    /// <param name="args">What follows the program's name.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where complaints go.</param>
+    /// <returns>0 done, 1 no answer, 2 input wrong, 70 program error.</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter errors)
+    {
+        (CultureInfo culture, CultureInfo language) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
+        (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (CultureInfo.InvariantCulture, CultureInfo.InvariantCulture);
+        try
+        {
+            // "@words" is no response file here.
+            ParseResult parsed = Root(output, errors).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+            string[] faults = [.. Directives(parsed), .. parsed.Errors.Select(error => error.Message)];
+            return faults.Length > 0
+                ? Exit.Refuse(errors, [.. faults, "See poultry-growth --help."])
+                : parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception exception) when (exception is not OutOfMemoryException)
+        {
+            errors.WriteLine("Program error: " + exception.Message.ReplaceLineEndings(" ") + " Please report it with the command and the file.");
+            return Exit.ProgramError;
+        }
+        finally
+        {
+            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, language);
+        }
+    }
+
+    /// <summary>The parser passes over words in square brackets before the command; we know none.</summary>
+    private static IEnumerable<string> Directives(ParseResult parsed) => parsed.Tokens
+        .Where(token => token.Type == TokenType.Directive)
+        .Select(token => "Unrecognized command or argument '" + token.Value + "'.");
+
+    private static int Main(string[] args)
+    {
+        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        return Run(args, Console.Out, Console.Error);
+    }
+
+    private static RootCommand Root(TextWriter output, TextWriter errors)
+    {
+        RootCommand root = new("Growth of meat birds raised in batches: weigh-ins in, a growth curve and projected weights out.");
+        root.Directives.Clear();
+        root.Add(WeighCommand.Create(output, errors));
+        root.Add(FitCommand.Create(output, errors));
+        root.Add(ProjectCommand.Create(output, errors));
+        root.Add(CompareCommand.Create(output, errors));
+        root.SetAction(_ => DemoCommand.Run(output, errors, root.Subcommands));
+        HelpWithExample.AddTo(root);
+        return root;
+    }
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Xml.Linq;
+using OxyPlot;
+
+namespace Poultry.Growth.Calculators.Charts;
+
+/// <summary>
+/// A plot as SVG that fits any width, says in words what it shows, and can stand beside others on one page: its ids are its own. It refers to
+/// nothing outside itself.
+/// </summary>
+internal static class SvgChart
+{
+    private const int Width = 960, Height = 600;
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    /// <param name="plot">What to draw.</param>
+    /// <param name="title">The text alternative in a few words.</param>
+    /// <param name="description">The text alternative in full: what a reader who sees nothing must know.</param>
+    public static string Of(PlotModel plot, string title, string description)
+    {
+        // Axis labels follow the plot's culture, coordinates that of the thread.
+        plot.Culture = CultureInfo.InvariantCulture;
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        try
+        {
+            SvgExporter exporter = new()
+            {
+                Width = Width,
+                Height = Height,
+                IsDocument = false,
+                UseVerticalTextAlignmentWorkaround = true,
+                TextMeasurer = new GenerousText(Width, Height),
+            };
+            return Described(exporter.ExportToString(plot), title, description);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    private static string Described(string svg, string title, string description)
+    {
+        // The same chart has the same ids, another chart has others.
+        string prefix = "chart-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(title + description + svg)))[..8] + "-";
+        XElement root = XElement.Parse(svg);
+        foreach (XAttribute attribute in root.Descendants().Attributes())
+        {
+            attribute.Value = attribute.Name == "id" ? prefix + attribute.Value : attribute.Value.Replace("url(#", "url(#" + prefix, StringComparison.Ordinal);
+        }
+
+        root.Attribute("height")?.Remove();
+        root.SetAttributeValue("width", "100%");
+        root.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {Width} {Height}"));
+        root.SetAttributeValue("role", "img");
+        root.SetAttributeValue("aria-labelledby", prefix + "title " + prefix + "desc");
+        root.AddFirst(
+            new XElement(Svg + "title", new XAttribute("id", prefix + "title"), title),
+            new XElement(Svg + "desc", new XAttribute("id", prefix + "desc"), description));
+        return root + "\n";
+    }
+}

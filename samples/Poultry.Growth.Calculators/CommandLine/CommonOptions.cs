@@ -1,0 +1,45 @@
+using System.CommandLine;
+using Poultry.Growth.Calculators.Charts;
+using Poultry.Growth.Calculators.Printing;
+using Poultry.Growth.Fitting;
+
+namespace Poultry.Growth.Calculators.CommandLine;
+
+/// <summary>How every command answers.</summary>
+internal sealed class CommonOptions
+{
+    private readonly Option<bool> json = new("--json") { Description = "One JSON document instead of tables; always metric, the unit stands in the key." };
+
+    private readonly Option<string?> units = new("--units") { HelpName = "metric|us", Description = "Units of tables and charts. [default: metric]" };
+
+    private readonly Option<string?> level = new("--level") { HelpName = "0.90", Description = "The chance that intervals claim. [default: 0.90]" };
+
+    private readonly Option<string?> chart = new("--chart") { HelpName = "FILE.svg", Description = "Draw a chart; an earlier chart is replaced, no other file." };
+
+    public bool Json { get; private set; }
+
+    public Units Units { get; private set; } = Units.Metric;
+
+    public double Level { get; private set; } = GrowthFit.DefaultLevel;
+
+    /// <summary>Where the chart goes; null where none is wanted.</summary>
+    public ChartFile? Chart { get; private set; }
+
+    public static CommonOptions AddTo(Command command)
+    {
+        CommonOptions options = new();
+        command.Add(options.json);
+        command.Add(options.units);
+        command.Add(options.level);
+        command.Add(options.chart);
+        return options;
+    }
+
+    public void Read(OptionWords words)
+    {
+        Json = words.Given(json);
+        Units = words.Choice(units, ("metric", Units.Metric), ("us", Units.Us));
+        Level = words.Level(level) ?? GrowthFit.DefaultLevel;
+        Chart = words.Text(chart) is { } path ? ChartFile.At(path, problem => words.Refuse(chart.Name + ": " + problem)) : null;
+    }
+}

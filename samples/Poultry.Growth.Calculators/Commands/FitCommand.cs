@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Poultry.Growth.Calculators.Answers;
+using Poultry.Growth.Calculators.Charts;
+using Poultry.Growth.Calculators.CommandLine;
+using Poultry.Growth.Calculators.Json;
+using Poultry.Growth.Calculators.Printing;
+using Poultry.Growth.Files;
+
+namespace Poultry.Growth.Calculators.Commands;
+
+/// <summary><c>fit FILE</c>: the growth curve of a batch, and what it says about later ages.</summary>
+internal static class FitCommand
+{
+    public static Command Create(TextWriter output, TextWriter errors)
+    {
+        CalculationCommand command = new(
+            "fit", "The growth curve that a batch's weigh-ins follow, and the weights it projects.", DemoCommand.File + " --target 2.6kg");
+        WeighInOptions file = WeighInOptions.AddTo(command);
+        FitOptions fit = FitOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            OptionWords words = new(parsed);
+            common.Read(words);
+            WeighInReading? reading = file.Read(words);
+            FitQuestion question = fit.Read(words, reading, common.Level);
+            FitAnswer? answer = words.Problems.Count == 0 ? FitAnswer.To(question, reading!, words.Refuse) : null;
+            return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
+        });
+        return command;
+    }
+
+    private static int Print(FitAnswer answer, CommonOptions common, TextWriter output, TextWriter errors)
+    {
+        if (answer.Fit.Curve is not null && common.Chart?.Write(GrowthChart.Of(answer, common.Units)) is { } problem)
+        {
+            return Exit.Refuse(errors, [problem]);
+        }
+
+        if (common.Json)
+        {
+            output.WriteLine(FitDocument.Of(answer).ToJson());
+        }
+        else
+        {
+            FitPage.Print(answer, new Page(output, common.Units));
+        }
+
+        return answer.Fit.Curve is null ? Exit.NoAnswer : Exit.Done;
+    }
+}
