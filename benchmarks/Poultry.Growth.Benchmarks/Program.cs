@@ -1,1 +1,20 @@
-return;
+using System.Globalization;
+using BenchmarkDotNet.Running;
+using Poultry.Growth.Benchmarks;
+using Poultry.Growth.Benchmarks.Studies;
+
+switch (args)
+{
+    case ["study", "projection"]:
+        ProjectionStudy.Run(batches: 1000);
+        break;
+    case ["study", "projection", string batches]:
+        ProjectionStudy.Run(int.Parse(batches, CultureInfo.InvariantCulture));
+        break;
+    case ["study", "learning"]:
+        Console.Write(LearningStudy.Page());
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(NinePoints).Assembly).Run(args);
+        break;
+}

@@ -1,0 +1,21 @@
+using Poultry.Growth.Primitives;
+using Poultry.Growth.Weighing;
+
+namespace Poultry.Growth.Benchmarks;
+
+/// <summary>The nine points of the comparison: male weights by week, from 0 to 56 d, of a breeder's printed objectives (Indian River, 2012 edition, read in an open collection).</summary>
+internal static class NinePoints
+{
+    public static readonly double[] AgeDays = [0, 7, 14, 21, 28, 35, 42, 49, 56];
+
+    public static readonly double[] Kilograms = [0.042, 0.184, 0.477, 0.943, 1.550, 2.246, 2.971, 3.679, 4.338];
+
+    /// <summary>The one start for everybody: mature weight in kg, rate in 1/d, inflection age in d.</summary>
+    public static readonly double[] Start = [6, 0.05, 35];
+
+    /// <summary>The one tolerance for everybody.</summary>
+    public const double Tolerance = 1e-9;
+
+    public static WeighInSeries Series { get; } = WeighInSeries.Of(
+        AgeDays.Zip(Kilograms, (days, kilograms) => WeighIn.Mean(Age.FromDays(days), Mass.FromKilograms(kilograms), 1)));
+}
