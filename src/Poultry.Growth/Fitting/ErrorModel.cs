@@ -7,11 +7,11 @@ namespace Poultry.Growth.Fitting;
 /// <summary>
 /// What is assumed about the scatter of weigh-ins around the curve. It decides what counts for how much, and so moves the mature weight a
 /// lot: name it whenever a figure is quoted. <see cref="Proportional"/> is the default for live birds, because the spread between birds
-/// grows with their weight (8 to 14 % of the mean at any age) and a mean of 40 birds says more than one of 10.
+/// grows with their weight (about 6 to 13 % of the mean at any age, see docs/fitting.md) and a mean of 40 birds says more than one of 10.
 /// </summary>
 public sealed class ErrorModel
 {
-    /// <summary>Spread between birds where nothing is known: about what flocks of meat birds show (growth evidence: 8 to 14 %; assumption).</summary>
+    /// <summary>Spread between birds where nothing is known: 8 to 10 % in well-run flocks of one sex is common practice, no source.</summary>
     internal const double AssumedCoefficientOfVariation = 0.10;
 
     private ErrorModel(string id, string description, ResidualScale scale) => (Id, Description, Scale) = (id, description, scale);
