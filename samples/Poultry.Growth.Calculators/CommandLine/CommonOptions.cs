@@ -42,4 +42,24 @@ internal sealed class CommonOptions
         Level = words.Level(level) ?? GrowthFit.DefaultLevel;
         Chart = words.Text(chart) is { } path ? ChartFile.At(path, problem => words.Refuse(chart.Name + ": " + problem)) : null;
     }
+
+    /// <summary>Gives an answer the way it was asked for; where there is none, the status and reason are the text and no chart is drawn.</summary>
+    public int Answer(bool isThere, Func<string> draw, Func<string> document, Action<Page> print, TextWriter output, TextWriter errors)
+    {
+        if (isThere && Chart?.Write(draw()) is { } problem)
+        {
+            return Exit.Refuse(errors, [problem]);
+        }
+
+        if (Json)
+        {
+            output.WriteLine(document());
+        }
+        else
+        {
+            print(new Page(output, Units));
+        }
+
+        return isThere ? Exit.Done : Exit.NoAnswer;
+    }
 }

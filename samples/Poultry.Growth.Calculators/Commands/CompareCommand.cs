@@ -43,22 +43,11 @@ internal static class CompareCommand
         return command;
     }
 
-    private static int Print(CompareAnswer answer, CommonOptions common, TextWriter output, TextWriter errors)
-    {
-        if (answer.HasAnswer && common.Chart?.Write(GrowthChart.Of(answer, common.Units)) is { } problem)
-        {
-            return Exit.Refuse(errors, [problem]);
-        }
-
-        if (common.Json)
-        {
-            output.WriteLine(CompareDocument.Of(answer).ToJson());
-        }
-        else
-        {
-            ComparePage.Print(answer, new Page(output, common.Units));
-        }
-
-        return answer.HasAnswer ? Exit.Done : Exit.NoAnswer;
-    }
+    private static int Print(CompareAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
+        answer.HasAnswer,
+        () => GrowthChart.Of(answer, common.Units),
+        () => CompareDocument.Of(answer).ToJson(),
+        page => ComparePage.Print(answer, page),
+        output,
+        errors);
 }

@@ -30,22 +30,11 @@ internal static class FitCommand
         return command;
     }
 
-    private static int Print(FitAnswer answer, CommonOptions common, TextWriter output, TextWriter errors)
-    {
-        if (answer.Fit.Curve is not null && common.Chart?.Write(GrowthChart.Of(answer, common.Units)) is { } problem)
-        {
-            return Exit.Refuse(errors, [problem]);
-        }
-
-        if (common.Json)
-        {
-            output.WriteLine(FitDocument.Of(answer).ToJson());
-        }
-        else
-        {
-            FitPage.Print(answer, new Page(output, common.Units));
-        }
-
-        return answer.Fit.Curve is null ? Exit.NoAnswer : Exit.Done;
-    }
+    private static int Print(FitAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
+        answer.Fit.Curve is not null,
+        () => GrowthChart.Of(answer, common.Units),
+        () => FitDocument.Of(answer).ToJson(),
+        page => FitPage.Print(answer, page),
+        output,
+        errors);
 }

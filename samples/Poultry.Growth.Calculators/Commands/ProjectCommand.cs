@@ -34,22 +34,11 @@ internal static class ProjectCommand
         return command;
     }
 
-    private static int Print(ProjectAnswer answer, CommonOptions common, TextWriter output, TextWriter errors)
-    {
-        if (common.Chart?.Write(ProjectionChart.Of(answer, common.Units)) is { } problem)
-        {
-            return Exit.Refuse(errors, [problem]);
-        }
-
-        if (common.Json)
-        {
-            output.WriteLine(ProjectDocument.Of(answer).ToJson());
-        }
-        else
-        {
-            ProjectPage.Print(answer, new Page(output, common.Units));
-        }
-
-        return Exit.Done;
-    }
+    private static int Print(ProjectAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
+        isThere: true,
+        () => ProjectionChart.Of(answer, common.Units),
+        () => ProjectDocument.Of(answer).ToJson(),
+        page => ProjectPage.Print(answer, page),
+        output,
+        errors);
 }

@@ -38,22 +38,11 @@ internal static class WeighCommand
         return command;
     }
 
-    private static int Print(WeighAnswer answer, CommonOptions common, TextWriter output, TextWriter errors)
-    {
-        if (common.Chart?.Write(GrowthChart.Of(answer, common.Units)) is { } problem)
-        {
-            return Exit.Refuse(errors, [problem]);
-        }
-
-        if (common.Json)
-        {
-            output.WriteLine(WeighDocument.Of(answer).ToJson());
-        }
-        else
-        {
-            WeighPage.Print(answer, new Page(output, common.Units));
-        }
-
-        return Exit.Done;
-    }
+    private static int Print(WeighAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
+        isThere: true,
+        () => GrowthChart.Of(answer, common.Units),
+        () => WeighDocument.Of(answer).ToJson(),
+        page => WeighPage.Print(answer, page),
+        output,
+        errors);
 }

@@ -83,24 +83,30 @@ public sealed class GrowthFit
     public IReadOnlyList<Caution> Cautions => field ??= FitCautions.Of(this);
 
     /// <summary>How many observations the fit rests on: single birds and means with standard deviation count every bird, other means count once.</summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double Observations => Found().Numbers.Observations;
 
     /// <summary>Observations less parameters; infinite where the size of the scatter is known beforehand.</summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double DegreesOfFreedom => Found().Numbers.DegreesOfFreedom;
 
     /// <summary>
     /// Standard deviation of an observation about the curve: in kg for equal variance, as a fraction of the weight of one bird for the
     /// proportional models; 1 where the scatter is known beforehand.
     /// </summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double ResidualStandardDeviation => Found().Numbers.Sigma;
 
     /// <summary>Logarithm of the likelihood of the weights in kg: comparable between families and error models for the same weigh-ins.</summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double LogLikelihood => Found().Numbers.LogLikelihood;
 
     /// <summary>Akaike's criterion corrected for few observations: the lower the better; null where there are too few observations for it.</summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double? Aicc => Found().Numbers.Aicc;
 
     /// <summary>What the optimum leaves to be explained by a small change of the parameters, as a share of the residuals: below 1e-6, but for weights that lie on the curve to the last digit, whose residuals are rounding.</summary>
+    /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     public double Certificate => Found().Numbers.Certificate;
 
     internal FitOutcome Outcome { get; }
