@@ -2,8 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
-using Poultry.Growth.Calculators.CommandLine;
-using Poultry.Growth.Calculators.Commands;
 
 namespace Poultry.Growth.Calculators;
 

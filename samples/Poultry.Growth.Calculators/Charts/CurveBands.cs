@@ -1,6 +1,4 @@
 using OxyPlot;
-using Poultry.Growth.Calculators.Answers;
-using Poultry.Growth.Calculators.Printing;
 
 namespace Poultry.Growth.Calculators.Charts;
 

@@ -1,7 +1,5 @@
 using OxyPlot;
 using OxyPlot.Series;
-using Poultry.Growth.Calculators.Answers;
-using Poultry.Growth.Calculators.Printing;
 using Poultry.Growth.Weighing;
 using UnitsNet;
 

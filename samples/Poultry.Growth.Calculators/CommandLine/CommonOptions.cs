@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Poultry.Growth.Calculators.Charts;
-using Poultry.Growth.Calculators.Printing;
 using Poultry.Growth.Fitting;
 
 namespace Poultry.Growth.Calculators.CommandLine;

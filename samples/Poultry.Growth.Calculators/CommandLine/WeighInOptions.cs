@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Poultry.Growth.Calculators.Answers;
 using Poultry.Growth.Files;
 
 namespace Poultry.Growth.Calculators.CommandLine;

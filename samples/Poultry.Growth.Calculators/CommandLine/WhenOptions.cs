@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Poultry.Growth.Calculators.Answers;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using Poultry.Growth.Calculators.Printing;
 using Poultry.Growth.Evidence;
 
 namespace Poultry.Growth.Calculators.Json;
