@@ -11,18 +11,18 @@ namespace Poultry.Growth.Files;
 /// A number with a decimal point, then a unit, with or without a space, upper or lower case. Refused, with the reason: a bare number, a
 /// decimal comma, an exponent (nobody types 1e3g on purpose), a negative number, NaN and infinity.
 /// </remarks>
-public static class QuantityText
+public static partial class QuantityText
 {
     internal const double KilogramsPerPound = 0.45359237;
     internal const double KilogramsPerOunce = KilogramsPerPound / OuncesPerPound;
     internal const int OuncesPerPound = 16;
 
     private static readonly UnitTable Masses = new(
-        "a weight", "2.6kg or 5lb11oz", [("g", 0.001), ("kg", 1), ("lb", KilogramsPerPound), ("oz", KilogramsPerOunce)], ("lb", "oz", OuncesPerPound));
+        "a weight", "2.6kg or 5lb11oz", [new("g", 0.001), new("kg", 1), new("lb", KilogramsPerPound), new("oz", KilogramsPerOunce)], ("lb", "oz", OuncesPerPound));
 
-    private static readonly UnitTable Ages = new("an age", "42d", [("d", 1), ("wk", 7)]);
+    private static readonly UnitTable Ages = new("an age", "42d", [new("d", 1), new("wk", 7)]);
 
-    private static readonly UnitTable Percents = new("a share", "5%", [("%", 0.01)]);
+    private static readonly UnitTable Percents = new("a share", "5%", [new("%", 0.01)]);
 
     private static readonly ImmutableArray<(string Symbol, WeightUnit Unit)> WeightUnits =
     [
@@ -33,34 +33,22 @@ public static class QuantityText
     /// <param name="text">The text.</param>
     /// <param name="mass">The mass, where the text is one.</param>
     /// <param name="problem">What is wrong and what was expected, in one line, where it is not.</param>
-    public static bool TryMass(ReadOnlySpan<char> text, out Mass mass, [NotNullWhen(false)] out string? problem)
-    {
-        problem = Masses.Problem(text, out double kilograms);
-        mass = problem is null ? Mass.FromKilograms(kilograms) : default;
-        return problem is null;
-    }
+    public static bool TryMass(ReadOnlySpan<char> text, out Mass mass, [NotNullWhen(false)] out string? problem) =>
+        Masses.TryRead(text, kilograms => Mass.FromKilograms(kilograms), out mass, out problem);
 
     /// <summary>Reads an age of 0 or more: <c>42d</c>, <c>8wk</c>.</summary>
     /// <param name="text">The text.</param>
     /// <param name="age">The age, where the text is one.</param>
     /// <param name="problem">What is wrong and what was expected, in one line, where it is not.</param>
-    public static bool TryAge(ReadOnlySpan<char> text, out Age age, [NotNullWhen(false)] out string? problem)
-    {
-        problem = Ages.Problem(text, out double days);
-        age = problem is null ? Age.FromDays(days) : default;
-        return problem is null;
-    }
+    public static bool TryAge(ReadOnlySpan<char> text, out Age age, [NotNullWhen(false)] out string? problem) =>
+        Ages.TryRead(text, Age.FromDays, out age, out problem);
 
     /// <summary>Reads a share of 0 or more: <c>5%</c> is 0.05.</summary>
     /// <param name="text">The text.</param>
     /// <param name="fraction">The share as a fraction of 1, where the text is one; 0 otherwise.</param>
     /// <param name="problem">What is wrong and what was expected, in one line, where it is not.</param>
-    public static bool TryPercent(ReadOnlySpan<char> text, out double fraction, [NotNullWhen(false)] out string? problem)
-    {
-        problem = Percents.Problem(text, out double share);
-        fraction = problem is null ? share : 0;
-        return problem is null;
-    }
+    public static bool TryPercent(ReadOnlySpan<char> text, out double fraction, [NotNullWhen(false)] out string? problem) =>
+        Percents.TryRead(text, share => share, out fraction, out problem);
 
     /// <summary>Reads a date in ISO 8601: <c>2027-04-12</c>.</summary>
     /// <param name="text">The text.</param>

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
 namespace Poultry.Growth.Files;
@@ -5,18 +6,32 @@ namespace Poultry.Growth.Files;
 /// <summary>The units of one kind of quantity, and how its text is read: a number, then a unit, a space between them or not.</summary>
 /// <param name="what">As in <c>a weight</c>.</param>
 /// <param name="example">As in <c>2.6kg or 5lb11oz</c>.</param>
-/// <param name="units">Symbol, and its size in the unit that the reader returns.</param>
+/// <param name="units">What may follow the number.</param>
 /// <param name="smallerIn">Where two units may follow each other (5lb11oz): how many of the smaller make one of the larger.</param>
-internal sealed class UnitTable(string what, string example, (string Symbol, double Size)[] units, (string Larger, string Smaller, int Count)? smallerIn = null)
+/// <param name="belowZero">Whether a number below 0 makes sense.</param>
+internal sealed class UnitTable(
+    string what, string example, UnitTable.Unit[] units, (string Larger, string Smaller, int Count)? smallerIn = null, bool belowZero = false)
 {
+    /// <summary>The longest first, so that m2 is not taken for m.</summary>
+    private readonly Unit[] byLength = [.. units.OrderByDescending(unit => unit.Symbol.Length)];
+
     private string Expected => "expected " + what + " with " + Accepted + ", as in " + example;
 
     private string Accepted => units.Length == 1
         ? units[0].Symbol
         : string.Join(", ", units[..^1].Select(unit => unit.Symbol)) + " or " + units[^1].Symbol;
 
-    /// <summary>Reads a quantity of 0 or more, or says in one line what is wrong and what was expected.</summary>
-    public string? Problem(ReadOnlySpan<char> text, out double value)
+    /// <summary>Reads a quantity, or says in one line what is wrong and what was expected.</summary>
+    public bool TryRead<T>(ReadOnlySpan<char> text, Func<double, T> make, out T value, [NotNullWhen(false)] out string? problem)
+        where T : struct
+    {
+        problem = Problem(text, out double number);
+        value = problem is null ? make(number) : default;
+        return problem is null;
+    }
+
+    /// <summary>Reads the number in the unit that is returned, or says in one line what is wrong and what was expected.</summary>
+    private string? Problem(ReadOnlySpan<char> text, out double value)
     {
         value = double.NaN;
         ReadOnlySpan<char> rest = text.Trim();
@@ -28,7 +43,8 @@ internal sealed class UnitTable(string what, string example, (string Symbol, dou
 
         if (rest.IsEmpty)
         {
-            value = number * Size(symbol);
+            Unit unit = Array.Find(units, unit => unit.Symbol == symbol);
+            value = (number - unit.Zero) * unit.Size;
             return double.IsFinite(value) ? null : Quoted(text) + " is too large; " + Expected;
         }
 
@@ -67,35 +83,28 @@ internal sealed class UnitTable(string what, string example, (string Symbol, dou
             return fault;
         }
 
-        if (number < 0)
+        if (number < 0 && !belowZero)
         {
             return "is below 0";
         }
 
         rest = rest[digits.Length..].TrimStart();
-        int end = rest.IndexOfAnyExceptInRange('A', 'z');
-        if (rest.StartsWith("%"))
+        if (rest.IsEmpty)
         {
-            end = 1;
+            return "has no unit";
         }
 
-        ReadOnlySpan<char> unit = end < 0 ? rest : rest[..end];
-        if (unit.IsEmpty)
-        {
-            return rest.IsEmpty ? "has no unit" : "has an unknown unit";
-        }
-
-        if (unit[0] is 'e' or 'E' && unit.Length == 1 && rest.Length > 1 && (char.IsAsciiDigit(rest[1]) || rest[1] is '-' or '+'))
+        if (rest[0] is 'e' or 'E' && rest.Length > 1 && (char.IsAsciiDigit(rest[1]) || rest[1] is '-' or '+'))
         {
             return "has an exponent";
         }
 
-        foreach ((string known, _) in units)
+        foreach (Unit unit in byLength)
         {
-            if (unit.Equals(known, StringComparison.OrdinalIgnoreCase))
+            if (rest.StartsWith(unit.Symbol, StringComparison.OrdinalIgnoreCase) && !GoesOn(rest[unit.Symbol.Length..]))
             {
-                symbol = known;
-                rest = rest[unit.Length..].TrimStart();
+                symbol = unit.Symbol;
+                rest = rest[unit.Symbol.Length..].TrimStart();
                 return null;
             }
         }
@@ -103,5 +112,11 @@ internal sealed class UnitTable(string what, string example, (string Symbol, dou
         return "has an unknown unit";
     }
 
+    /// <summary>Whether what follows belongs to the unit's word.</summary>
+    private static bool GoesOn(ReadOnlySpan<char> rest) => rest is [var next, ..] && (char.IsLetter(next) || next is '/' or '%' or '^' or '_' or '*');
+
     private double Size(string symbol) => Array.Find(units, unit => unit.Symbol == symbol).Size;
+
+    /// <summary>A unit: one of it is <paramref name="Size"/> of what the reader returns, counted from <paramref name="Zero"/> of it.</summary>
+    internal readonly record struct Unit(string Symbol, double Size, double Zero = 0);
 }

@@ -37,6 +37,30 @@ internal sealed class OptionWords(ParseResult parsed)
 
     public WeightUnit? WeightUnit(Option<string?> option) => Read<WeightUnit>(option, QuantityText.TryWeightUnit);
 
+    public Temperature? Temperature(Option<string?> option) => Read<Temperature>(option, QuantityText.TryTemperature);
+
+    public Duration? Duration(Option<string?> option) => Read<Duration>(option, QuantityText.TryDuration);
+
+    public Length? Length(Option<string?> option) => Read<Length>(option, QuantityText.TryLength);
+
+    public Area? Area(Option<string?> option) => Read<Area>(option, QuantityText.TryArea);
+
+    public AreaDensity? FloorLoad(Option<string?> option) => Read<AreaDensity>(option, QuantityText.TryFloorLoad);
+
+    public AreaDensity? FieldLoad(Option<string?> option) => Read<AreaDensity>(option, QuantityText.TryFieldLoad);
+
+    public SpecificEnergy? FeedEnergy(Option<string?> option) => Read<SpecificEnergy>(option, QuantityText.TryFeedEnergy);
+
+    public MassFlow? DailyWeight(Option<string?> option) => Read<MassFlow>(option, QuantityText.TryDailyWeight);
+
+    public UnitPrice? UnitPrice(Option<string?> option) => Read<UnitPrice>(option, QuantityText.TryUnitPrice);
+
+    public Speed? AirSpeed(Option<string?> option) => Read<Speed>(option, QuantityText.TryAirSpeed);
+
+    public VolumeConcentration? GasContent(Option<string?> option) => Read<VolumeConcentration>(option, QuantityText.TryGasContent);
+
+    public Money? Money(Option<string?> option) => Read<Money>(option, QuantityText.TryMoney);
+
     /// <summary>A share as a fraction, within bounds given in percent.</summary>
     public double? Percent(Option<string?> option, double low, double high)
     {

@@ -57,6 +57,22 @@ internal static class Distributions
         return Normal.CDF(0, 1, value);
     }
 
+    /// <summary>The height of the standard normal's bell at a value, which may be infinite.</summary>
+    public static double NormalDensity(double value) => Math.Exp(-value * value / 2) / Math.Sqrt(2 * Math.PI);
+
+    /// <summary>The probability of at most so many successes.</summary>
+    /// <param name="successes">0 or more.</param>
+    /// <param name="trials">0 or more.</param>
+    /// <param name="probability">Of one success, 0 to 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
+    public static double BinomialAtMost(int successes, int trials, double probability)
+    {
+        Require.AtLeast(successes, 0);
+        Require.AtLeast(trials, 0);
+        Require.Between(probability, 0, 1, "");
+        return successes >= trials ? 1 : SpecialFunctions.BetaRegularized(trials - successes, successes + 1.0, 1 - probability);
+    }
+
     /// <summary>The probability that chi-square lies above a value of 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative, the degrees of freedom are not above 0, or one is not finite.</exception>
     public static double ChiSquareUpperTail(double value, double degreesOfFreedom)

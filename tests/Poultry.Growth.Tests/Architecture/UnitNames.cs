@@ -12,7 +12,7 @@ internal static partial class UnitNames
     private static readonly HashSet<string> Units = new(StringComparer.OrdinalIgnoreCase)
     {
         "kilograms", "grams", "pounds", "ounces", "days", "weeks", "hours", "minutes", "seconds", "percent", "celsius", "fahrenheit",
-        "meters", "centimeters", "feet", "inches", "hectares", "acres", "litres", "kilocalories", "megajoules", "watts", "ppm",
+        "meters", "centimeters", "feet", "inches", "hectares", "acres", "litres", "kilocalories", "megajoules", "watts", "ppm", "birds",
     };
 
     /// <summary>Words after "per" and "square" or "cubic": <c>perDay</c>, <c>kilogramsPerSquareMeter</c>.</summary>
@@ -39,6 +39,9 @@ internal static partial class UnitNames
         ["aicc"] = "Akaike's corrected criterion, on the scale of twice a log-likelihood",
         ["aiccDifference"] = "on the scale of twice a log-likelihood",
         ["certificate"] = "part of the residuals that the slopes could still explain, 0 to 1",
+        ["amount"] = "money in the farm's own currency",
+        ["logSpread"] = "a standard deviation of a logarithm, 0 or more",
+        ["standardDeviations"] = "a distance in standard deviations",
         ["exponent"] = "of the López law",
         ["shape"] = "of the Richards law",
         ["constant"] = "b of the older writing of a law",

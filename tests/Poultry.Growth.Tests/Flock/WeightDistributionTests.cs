@@ -1,0 +1,63 @@
+using CsCheck;
+using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Tests.Flock;
+
+public class WeightDistributionTests
+{
+    private static readonly WeightDistribution Mixed =
+        WeightDistribution.OfSexes(Mass.FromKilograms(3), Mass.FromKilograms(2.4), Probability.FromFraction(0.5), 0.09);
+
+    private static readonly Gen<WeightDistribution> Any =
+        Gen.Select(Gen.Double[0.5, 5], Gen.Double[0.5, 5], Gen.Double[0.05, 0.95], Gen.Double[0.02, 0.25],
+            (male, female, males, spread) => WeightDistribution.OfSexes(Mass.FromKilograms(male), Mass.FromKilograms(female), Probability.FromFraction(males), spread));
+
+    [Fact]
+    public void A_mixed_flock_spreads_by_its_sexes_too()
+    {
+        Mixed.Mean.Kilograms.Should().BeApproximately(2.7, 1e-12);
+
+        // Means 0.3 kg off the flock's either way, and 9 % within: sqrt(0.09 + (0.27^2 + 0.216^2)/2)/2.7.
+        Mixed.CoefficientOfVariation.Should().BeApproximately(Math.Sqrt(0.09 + (((0.27 * 0.27) + (0.216 * 0.216)) / 2)) / 2.7, 1e-12);
+    }
+
+    [Fact]
+    public void Ten_percent_about_the_mean_hold_what_the_normal_says()
+    {
+        WeightDistribution one = WeightDistribution.Of(Mass.FromKilograms(2), 0.10);
+
+        // Tables of the normal: 68.27 % lie within one standard deviation.
+        (one.ShareBelow(Mass.FromKilograms(2.2)).Fraction - one.ShareBelow(Mass.FromKilograms(1.8)).Fraction).Should().BeApproximately(0.6827, 0.00005);
+    }
+
+    [Fact]
+    public void Quantile_and_share_are_inverse() => Gen.Select(Any, Gen.Double[0.01, 0.99]).Sample((flock, share) =>
+        Math.Abs(flock.ShareBelow(flock.WeightAt(Probability.FromFraction(share))).Fraction - share) < 1e-9);
+
+    [Fact]
+    public void The_means_of_two_halves_make_the_mean() => Gen.Select(Any, Gen.Double[0.1, 0.9]).Sample((flock, share) =>
+    {
+        Mass cut = flock.WeightAt(Probability.FromFraction(share));
+        double whole = (share * flock.MeanBetween(null, cut)!.Value.Kilograms) + ((1 - share) * flock.MeanBetween(cut, null)!.Value.Kilograms);
+        return Math.Abs(whole - flock.Mean.Kilograms) < 1e-8;
+    });
+
+    [Fact]
+    public void Birds_all_alike_lie_on_one_side_of_a_weight()
+    {
+        WeightDistribution alike = WeightDistribution.Of(Mass.FromKilograms(2), 0);
+
+        alike.ShareBelow(Mass.FromKilograms(1.999)).Fraction.Should().Be(0);
+        alike.ShareBelow(Mass.FromKilograms(2.001)).Fraction.Should().Be(1);
+        alike.MeanBetween(Mass.FromKilograms(3), null).Should().BeNull();
+    }
+
+    [Fact]
+    public void What_makes_no_sense_is_refused()
+    {
+        FluentActions.Invoking(() => WeightDistribution.Of(Mass.Zero, 0.1)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*mean*");
+        FluentActions.Invoking(() => WeightDistribution.Of(Mass.FromKilograms(2), 0.31)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*0 to 0.3*");
+        FluentActions.Invoking(() => Mixed.WeightAt(Probability.FromFraction(1))).Should().Throw<ArgumentOutOfRangeException>();
+    }
+}
