@@ -12,7 +12,10 @@ namespace Poultry.Growth.Benchmarks.Studies;
 /// </summary>
 internal sealed class SimulatedFarm
 {
+    private static readonly double[] BetweenBatches = [0.06, 0.04, 1.2];
+
     private readonly Random random;
+    private readonly double[] farm;
     private readonly double weighInError;
     private readonly double[] newBatch;
     private readonly WeighIn[] weighed;
@@ -25,9 +28,9 @@ internal sealed class SimulatedFarm
     {
         random = new Random(seed);
         this.weighInError = weighInError;
-        double[] farm = Near([Math.Log(7.0), Math.Log(0.0395), 38.5], [0.12, 0.06, 2]);
-        History = BatchHistory.Of([.. Enumerable.Range(1, pastBatches).Select(_ => PastBatch(farm))]);
-        newBatch = Near(farm, [0.06, 0.04, 1.2]);
+        farm = Near([Math.Log(7.0), Math.Log(0.0395), 38.5], [0.12, 0.06, 2]);
+        History = BatchHistory.Of([.. Enumerable.Range(1, pastBatches).Select(_ => PastBatch())]);
+        newBatch = Near(farm, BetweenBatches);
         if (otherStrain)
         {
             (newBatch[0], newBatch[1], newBatch[2]) = (newBatch[0] - 0.25, newBatch[1] - 0.12, newBatch[2] + 3);
@@ -36,20 +39,29 @@ internal sealed class SimulatedFarm
         weighed = Weigh(newBatch, [7, 14, 21, 28, 35]);
     }
 
-    public static BatchKind Kind { get; } = BatchKind.Of("invented", "simulated");
+    public static BatchKind Kind { get; } = BatchKind.Of("invented", "simulated", Sex.Male);
 
     public BatchHistory History { get; }
+
+    /// <summary>What nobody can know: the farm's middle and the spread of its batches.</summary>
+    public GrowthPrior Truth => StudyRows.Prior("farm-truth", farm, BetweenBatches);
 
     public double LogKilogramsAt56Days => LogKilograms(newBatch, 56);
 
     /// <summary>The new batch as weighed up to a day.</summary>
     public WeighInSeries WeighedTo(int days) => WeighInSeries.Of(weighed.Where(weighIn => weighIn.Age.Days <= days));
 
+    /// <summary>The same as learning takes it.</summary>
+    public MixedGroup GroupTo(int days) => GroupOf(Fitting.PastBatch.Of("new", WeighedTo(days), Kind));
+
+    /// <summary>A batch as learning takes it.</summary>
+    public static MixedGroup GroupOf(PastBatch batch) => new PastRow(batch, ErrorModel.AssumedCoefficientOfVariation).Group;
+
     private static double LogKilograms(double[] theta, double days) => theta[0] - Math.Exp(-Math.Exp(theta[1]) * (days - theta[2]));
 
-    private PastBatch PastBatch(double[] farm)
+    private PastBatch PastBatch()
     {
-        double[] theta = Near(farm, [0.06, 0.04, 1.2]);
+        double[] theta = Near(farm, BetweenBatches);
         int lastWeek = random.Next(6, 10);
         int weighIns = Math.Min(random.Next(4, 10), lastWeek);
         return Fitting.PastBatch.Of("simulated", WeighInSeries.Of(Weigh(theta, [.. Enumerable.Range(lastWeek - weighIns + 1, weighIns).Select(week => 7 * week)])), Kind);

@@ -46,11 +46,17 @@ internal sealed class StudyResult
         return result;
     }
 
-    private static Projection Project(StudyRow row, SimulatedBatch batch, int stop)
+    public static (double Low, double Median, double High) Bounds(Projection projection, double days)
+    {
+        Evidence.Estimate<Mass> mean = projection.MeanAt(Age.FromDays(days));
+        return (mean.Interval.Low!.Value.Kilograms, mean.Value.Kilograms, mean.Interval.High!.Value.Kilograms);
+    }
+
+    public static Projection Project(StudyRow row, SimulatedBatch batch, int stop, ProjectionOptions options)
     {
         double last = stop == 0 ? double.NegativeInfinity : row.Days[stop - 1] + (row.Irregular ? 3 : 0);
         WeighIn[] seen = [.. batch.WeighIns.Where(weighIn => weighIn.Age.Days <= last)];
-        return seen.Length == 0 ? Projection.Of(row.Prior) : Projection.Of(WeighInSeries.Of(seen), row.Prior);
+        return seen.Length == 0 ? Projection.Of(row.Prior, options) : Projection.Of(WeighInSeries.Of(seen), row.Prior, options);
     }
 
     private void Work(long seed, int number)
@@ -58,7 +64,7 @@ internal sealed class StudyResult
         SimulatedBatch batch = SimulatedBatch.Draw(Row, seed, number);
         for (int stop = 0; stop < Row.Stops.Count; stop++)
         {
-            Projection projection = Project(Row, batch, Row.Stops[stop]);
+            Projection projection = Project(Row, batch, Row.Stops[stop], ProjectionOptions.Default);
             for (int target = 0; target < Targets.Length; target++)
             {
                 (double low, double median, double high) = Bounds(projection, Targets[target]);
@@ -93,7 +99,7 @@ internal sealed class StudyResult
     private string Case(long seed, int stop)
     {
         SimulatedBatch batch = SimulatedBatch.Draw(Row, seed, 0);
-        Projection projection = Project(Row, batch, Row.Stops[stop]);
+        Projection projection = Project(Row, batch, Row.Stops[stop], ProjectionOptions.Default);
         IEnumerable<string> weighIns = (projection.WeighIns ?? Enumerable.Empty<WeighIn>()).Select(weighIn => string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
             $"{weighIn.Age.Days:R}:{weighIn.BirdsWeighed}:{weighIn.MeanWeight.Kilograms:R}:{weighIn.StandardDeviation!.Value.Kilograms:R}"));
@@ -101,11 +107,5 @@ internal sealed class StudyResult
             System.Globalization.CultureInfo.InvariantCulture, $"{b.Low:G9},{b.Median:G9},{b.High:G9}"));
         return $"\"{Row.Name}\"".Replace(",", ";", StringComparison.Ordinal) + "," + Row.PriorName.Replace(", ", " ", StringComparison.Ordinal) + ","
             + string.Join(' ', weighIns) + "," + string.Join(',', bounds);
-    }
-
-    private static (double Low, double Median, double High) Bounds(Projection projection, double days)
-    {
-        Evidence.Estimate<Mass> mean = projection.MeanAt(Age.FromDays(days));
-        return (mean.Interval.Low!.Value.Kilograms, mean.Value.Kilograms, mean.Interval.High!.Value.Kilograms);
     }
 }

@@ -97,7 +97,8 @@ internal static class StudyRows
         Asked = asked,
     };
 
-    private static GrowthPrior Prior(string id, double[] means, double[] deviations) => GrowthPrior.FromMoments(
+    /// <summary>A prior of one sex whose three parameters are independent.</summary>
+    public static GrowthPrior Prior(string id, double[] means, double[] deviations) => GrowthPrior.FromMoments(
         new ModelInfo(
             id, "Prior of the study", "W = A exp(-exp(-k (t - t*)))", [new("A", "mature weight", "kg")], [new("Study", "invented", HowKnown.Assumption)], "none", HowKnown.Assumption),
         Sex.Male,

@@ -9,6 +9,10 @@ namespace Poultry.Growth.Benchmarks.Studies;
 /// <summary>Flock means that simulated batches really follow, in kg by age in days.</summary>
 internal static class TrueGrowth
 {
+    /// <summary>Published tables: means and standard deviations of ln W35, ln W35/W14 and ln W56/W35.</summary>
+    public static readonly double[] PublishedCentre = [Math.Log(2.05), 1.48, 0.64];
+    public static readonly double[] PublishedSpread = [0.12, 0.10, 0.07];
+
     /// <summary>A ~ N(6, 0.8) kg above 3, k ~ U(0.038, 0.050)/d, t* ~ U(38, 45) d.</summary>
     public static Func<double, double> Gompertz(ref RandomStream random) => Weights(0, DrawGompertz(ref random));
 
@@ -42,16 +46,21 @@ internal static class TrueGrowth
     {
         while (true)
         {
-            double middle = Math.Log(2.05) + (0.12 * random.NextNormal());
-            double first = middle - (1.48 + (0.10 * random.NextNormal()));
-            double last = middle + 0.64 + (0.07 * random.NextNormal());
-            if (Through(shape, [14, 35, 56], [first, middle, last], [Math.Log(6), Math.Log(0.044), 38], exactly: true) is { } theta
-                && Weights(shape, theta)(7) > 0)
+            double middle = PublishedCentre[0] + (PublishedSpread[0] * random.NextNormal());
+            double early = PublishedCentre[1] + (PublishedSpread[1] * random.NextNormal());
+            double late = PublishedCentre[2] + (PublishedSpread[2] * random.NextNormal());
+            if (ThroughWeights([middle, early, late], shape) is { } weights)
             {
-                return Weights(shape, theta);
+                return weights;
             }
         }
     }
+
+    /// <summary>The Richards curve of a shape with these ln W35, ln W35/W14 and ln W56/W35; null where there is none from 7 d on.</summary>
+    public static Func<double, double>? ThroughWeights(double[] x, double shape) =>
+        Through(shape, [14, 35, 56], [x[0] - x[1], x[0], x[0] + x[2]], [Math.Log(6), Math.Log(0.044), 38], exactly: true) is { } theta && Weights(shape, theta)(7) > 0
+            ? Weights(shape, theta)
+            : null;
 
     /// <summary>A López curve fitted to ln W of a Gompertz, daily from 7 to 56 d.</summary>
     public static Func<double, double> Lopez(ref RandomStream random)
@@ -72,6 +81,12 @@ internal static class TrueGrowth
     public static Func<double, double> SlowDown(ref RandomStream random)
     {
         Func<double, double> whole = Gompertz(ref random);
+        return SlowDown(ref random, whole);
+    }
+
+    /// <summary>Growth cut by 5 to 25 % from a day in 24 to 49 on.</summary>
+    public static Func<double, double> SlowDown(ref RandomStream random, Func<double, double> whole)
+    {
         double from = 24 + (25 * random.NextUniform());
         double left = 1 - (0.05 + (0.20 * random.NextUniform()));
         return days => days <= from ? whole(days) : whole(from) * Math.Pow(whole(days) / whole(from), left);
@@ -88,7 +103,7 @@ internal static class TrueGrowth
     }
 
     /// <summary>The curve of a shape nearest to ln W of a Gompertz, daily from 7 to 56 d.</summary>
-    private static Func<double, double>? MatchedTo(double[] gompertz, double shape)
+    public static Func<double, double>? MatchedTo(double[] gompertz, double shape)
     {
         double[] days = [.. Enumerable.Range(7, 50).Select(day => (double)day)];
         double[] logs = [.. days.Select(day => Math.Log(Weights(0, gompertz)(day)))];
@@ -107,7 +122,7 @@ internal static class TrueGrowth
         return [Math.Log(mature), Math.Log(rate), 38 + (7 * random.NextUniform())];
     }
 
-    private static Func<double, double> Weights(double shape, double[] theta) =>
+    public static Func<double, double> Weights(double shape, double[] theta) =>
         days => new NodeLaw(shape, theta).At(days, out double log, out _, out _) ? Math.Exp(log) : 0;
 
     /// <summary>ln A, ln k and t* of the curve of a shape nearest to logarithmic weights; null where there is none, or where it misses them and must not.</summary>

@@ -8,10 +8,10 @@ namespace Poultry.Growth.Calculators.Fitting;
 /// <summary>Everything that tables, JSON and chart show of a batch against a standard.</summary>
 internal sealed class CompareAnswer
 {
-    private CompareAnswer(WeighInReading reading, StandardReading standard, double level)
+    private CompareAnswer(WeighInReading reading, ComparedStandard standard, double level)
     {
         (Reading, Standard, Level) = (reading, standard, level);
-        ByAge = StandardComparison.Of(reading.Series!, Table, level);
+        ByAge = standard.Shipped is { } shipped ? StandardComparison.With(reading.Series!, shipped, level) : StandardComparison.Of(reading.Series!, Table, level);
         Estimates = [.. ByAge.SelectMany(age => age.Difference?.Cautions ?? age.Ahead?.Cautions ?? []).Distinct()];
     }
 
@@ -19,10 +19,10 @@ internal sealed class CompareAnswer
 
     public BatchCalendar Calendar => BatchCalendar.Of(Reading);
 
-    public StandardReading Standard { get; }
+    public ComparedStandard Standard { get; }
 
     /// <summary>The weights of the standard.</summary>
-    public TabulatedCurve Table => Standard.Standard!;
+    public TabulatedCurve Table => Standard.Table;
 
     public double Level { get; }
 
@@ -37,5 +37,5 @@ internal sealed class CompareAnswer
 
     private IReadOnlyList<Caution> Estimates { get; }
 
-    public static CompareAnswer To(WeighInReading reading, StandardReading standard, double level) => new(reading, standard, level);
+    public static CompareAnswer To(WeighInReading reading, ComparedStandard standard, double level) => new(reading, standard, level);
 }

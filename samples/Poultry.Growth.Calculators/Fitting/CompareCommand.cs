@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Poultry.Growth.Curves;
 using Poultry.Growth.Files;
 
 namespace Poultry.Growth.Calculators.Fitting;
@@ -16,7 +17,8 @@ internal static class CompareCommand
         WeighInOptions file = WeighInOptions.AddTo(command);
         Option<string?> standard = new("--standard")
         {
-            HelpName = "FILE", Description = "The standard as a table of text (CSV) with its name, year and source, see docs/file-formats.md.", Required = true,
+            HelpName = "NAME|FILE",
+            Description = "The standard: " + string.Join(", ", GrowthStandard.All.Select(known => known.Id)) + ", or a table of text (CSV) with its name, year and source, see docs/file-formats.md.",
         };
         command.Add(standard);
         CommonOptions common = CommonOptions.AddTo(command);
@@ -25,15 +27,10 @@ internal static class CompareCommand
             OptionWords words = new(parsed);
             common.Read(words);
             WeighInReading? reading = file.Read(words);
-            StandardReading table = StandardFile.Read(words.Text(standard)!);
-            foreach (string problem in FileProblem.Lines(table.Problems))
-            {
-                words.Refuse(problem);
-            }
-
+            ComparedStandard? against = ComparedStandard.Read(words, standard);
             return words.Problems.Count > 0
                 ? Exit.Refuse(errors, words.Problems)
-                : Print(CompareAnswer.To(reading!, table, common.Level), common, output, errors);
+                : Print(CompareAnswer.To(reading!, against!, common.Level), common, output, errors);
         });
         return command;
     }

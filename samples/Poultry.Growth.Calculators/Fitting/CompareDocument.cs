@@ -32,7 +32,7 @@ internal sealed record CompareDocument
         AgeAtPlacementDays = answer.Reading.AgeAtPlacement?.Days,
         Level = answer.Level,
         ByAge = DifferenceNode.Of(answer),
-        Flagged = FlaggedNode.Of(answer.Reading),
+        Flagged = FlaggedNode.Of(answer.Reading.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(answer.Sources),
     };

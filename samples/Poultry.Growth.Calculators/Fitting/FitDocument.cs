@@ -83,7 +83,7 @@ internal sealed record FitDocument
             Projections = [.. answer.Projections.Select(projection => ProjectionNode.Of(projection, answer.Calendar))],
             Target = TargetNode.Of(answer.Target, answer.Calendar),
             Comparison = ComparedNode.Of(answer),
-            Flagged = FlaggedNode.Of(answer.Reading),
+            Flagged = FlaggedNode.Of(answer.Reading.Suspicions),
             Cautions = CautionNode.Of(answer.Beyond is { } beyond ? [.. answer.Cautions, beyond] : answer.Cautions),
             Sources = SourceNode.Of(answer.Sources),
         };

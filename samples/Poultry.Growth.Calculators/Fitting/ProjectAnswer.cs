@@ -12,6 +12,9 @@ internal sealed class ProjectAnswer
     /// <summary>The weigh-ins; null where the batch has none yet.</summary>
     public required WeighInReading? Reading { get; init; }
 
+    /// <summary>The past batches that the prior was learned from; null where it was not.</summary>
+    public required BatchHistoryReading? Past { get; init; }
+
     public required BatchCalendar Calendar { get; init; }
 
     public required Projection Projection { get; init; }
@@ -33,6 +36,9 @@ internal sealed class ProjectAnswer
     public FlockAtAge BookedDay => Flock[^1];
 
     public IReadOnlyList<Caution> Cautions => Projection.Cautions;
+
+    /// <summary>What looks wrong in the weigh-ins, and in those of past batches.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions => [.. Reading?.Suspicions ?? [], .. Past?.Suspicions ?? []];
 
     /// <summary>Cautions of single ages.</summary>
     public IReadOnlyList<Caution> Beyond =>
@@ -57,6 +63,7 @@ internal sealed class ProjectAnswer
         return new()
         {
             Reading = reading,
+            Past = question.Past,
             Calendar = calendar,
             Projection = projection,
             Level = question.Level,

@@ -22,8 +22,8 @@ internal static class ProjectCommand
             bool hasFile = file.HasFile(words);
             WeighInReading? reading = hasFile ? file.Read(words) : null;
             BatchCalendar? calendar = !hasFile ? file.Calendar(words) : reading is null ? null : BatchCalendar.Of(reading);
-            ProjectQuestion question = project.Read(words, calendar, common.Level);
-            ProjectAnswer? answer = words.Problems.Count == 0 ? ProjectAnswer.To(question, reading, calendar!, words.Refuse) : null;
+            ProjectQuestion? question = project.Read(words, calendar, common.Level);
+            ProjectAnswer? answer = words.Problems.Count == 0 ? ProjectAnswer.To(question!, reading, calendar!, words.Refuse) : null;
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
         });
         return command;

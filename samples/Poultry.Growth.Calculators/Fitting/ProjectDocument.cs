@@ -68,7 +68,7 @@ internal sealed record ProjectDocument
         NextWeighIn = [.. answer.NextWeighIns.Select(NextWeighInNode.Of)],
         Families = FamilyNode.Of(answer.Projection),
         Disagreement = answer.Projection.Disagreement is { } caution ? CautionNode.Of([caution])[0] : null,
-        Flagged = answer.Reading is { } reading ? FlaggedNode.Of(reading) : [],
+        Flagged = FlaggedNode.Of(answer.Suspicions),
         Cautions = CautionNode.Of([.. answer.Cautions, .. answer.Beyond]),
         Sources = SourceNode.Of(answer.Sources),
     };

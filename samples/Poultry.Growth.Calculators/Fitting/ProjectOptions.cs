@@ -1,6 +1,6 @@
 using System.CommandLine;
-using Poultry.Growth.Fitting;
 using Poultry.Growth.Primitives;
+using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Fitting;
 
@@ -10,13 +10,7 @@ internal sealed class ProjectOptions
     /// <summary>Weigh-ins before this age say nothing to a projection.</summary>
     private static readonly Age YoungestWeighIn = Age.FromDays(7);
 
-    private readonly Option<string?> prior = new("--prior")
-    {
-        HelpName = "NAME",
-        Description = "What is known beforehand: fast-outdoor (fast-growing birds outdoors), fast-objective (by breeders' objectives), slow (slower-growing birds). [default: fast-outdoor]",
-    };
-
-    private readonly Option<string?> sex = new("--sex") { HelpName = "mixed|male|female", Description = "The birds of the batch. [default: mixed]" };
+    private readonly PriorOptions prior;
 
     private readonly Option<string[]> bands = new("--bands")
     {
@@ -33,8 +27,7 @@ internal sealed class ProjectOptions
 
     private ProjectOptions(Command command)
     {
-        command.Add(prior);
-        command.Add(sex);
+        prior = PriorOptions.AddTo(command);
         when = WhenOptions.AddTo(command);
         command.Add(bands);
         command.Add(nextWeighIn);
@@ -45,22 +38,24 @@ internal sealed class ProjectOptions
     /// <param name="words">The command line.</param>
     /// <param name="calendar">Null where the file that should say could not be read.</param>
     /// <param name="level">The chance that intervals claim.</param>
-    public ProjectQuestion Read(OptionWords words, BatchCalendar? calendar, double level)
+    /// <returns>Null, and problems, where there is no prior.</returns>
+    public ProjectQuestion? Read(OptionWords words, BatchCalendar? calendar, double level)
     {
-        Func<Sex, GrowthPrior> known = words.Choice<Func<Sex, GrowthPrior>>(
-            prior, ("fast-outdoor", GrowthPrior.FastGrowingOutdoor), ("fast-objective", GrowthPrior.FastGrowingObjective), ("slow", GrowthPrior.SlowGrowing));
+        var known = prior.Read(words);
         IReadOnlyList<(int Birds, Age Age)> weighIns = words.WeighIns(nextWeighIn);
         if (weighIns.Any(next => next.Age < YoungestWeighIn || next.Age > WhenOptions.Oldest))
         {
             words.Refuse(nextWeighIn.Name + ": an age is out of range; expected " + YoungestWeighIn + " to " + WhenOptions.Oldest);
         }
 
-        return new()
+        (IReadOnlyList<Age> ages, Mass? target, IReadOnlyList<Mass> limits) = (when.Ages(words, calendar), when.Target(words), words.Weights(bands));
+        return known is null ? null : new()
         {
-            Prior = known(words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female))),
-            Ages = when.Ages(words, calendar),
-            Target = when.Target(words),
-            Bands = words.Weights(bands),
+            Prior = known.Value.Prior,
+            Past = known.Value.Past,
+            Ages = ages,
+            Target = target,
+            Bands = limits,
             NextWeighIns = weighIns,
             Level = level,
         };

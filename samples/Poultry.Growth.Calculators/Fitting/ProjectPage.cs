@@ -32,7 +32,7 @@ internal static class ProjectPage
             Families(answer.Projection, page);
         }
 
-        page.Flagged(answer.Reading?.Suspicions ?? []);
+        page.Flagged(answer.Suspicions);
         page.Cautions(answer.Cautions, answer.Beyond);
         page.Sources(answer.Sources);
     }
@@ -95,12 +95,12 @@ internal static class ProjectPage
     private static void Families(Projection projection, Page page)
     {
         const double Least = 0.05;
-        FamilyWeight[] told = [.. projection.FamilyWeights.Where(family => family.FollowsPrior || family.After.Fraction >= Least)];
+        FamilyWeight[] told = [.. projection.FamilyWeights.Where(family => family.Prior is not null || family.After.Fraction >= Least)];
         string rest = Numbers.Percent(1 - told.Sum(family => family.After.Fraction));
         page.Title("Kinds of curve (chance of each before the weigh-ins and after)");
         page.Table(["<curve", "before %", "after %"], told.Select(family => (IReadOnlyList<string>)
         [
-            family.FollowsPrior ? "Gompertz, as the prior says" : "shape " + Numbers.Fixed(family.Shape, 1) + ", hardly held",
+            family.Prior is { } prior ? prior == projection.Prior ? "Gompertz, as the prior says" : "Gompertz, as the wider prior says" : "shape " + Numbers.Fixed(family.Shape, 1) + ", hardly held",
             Numbers.Percent(family.Before.Fraction),
             Numbers.Percent(family.After.Fraction),
         ]).Append(["others", Numbers.Percent(1 - told.Sum(family => family.Before.Fraction)), rest]));

@@ -1,3 +1,4 @@
+using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -8,6 +9,9 @@ namespace Poultry.Growth.Calculators.Fitting;
 internal sealed class ProjectQuestion
 {
     public required GrowthPrior Prior { get; init; }
+
+    /// <summary>The past batches that it was learned from; null where it was not.</summary>
+    public BatchHistoryReading? Past { get; init; }
 
     /// <summary>Ages to project to, in order; none for the usual ones.</summary>
     public IReadOnlyList<Age> Ages { get; init; } = [];

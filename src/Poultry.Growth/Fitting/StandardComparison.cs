@@ -37,7 +37,24 @@ public static class StandardComparison
     /// <param name="level">The chance that the intervals claim.</param>
     /// <returns>One an age and sex, by age.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
-    public static IReadOnlyList<StandardDifference> Of(WeighInSeries weighIns, TabulatedCurve standard, double level = GrowthFit.DefaultLevel)
+    public static IReadOnlyList<StandardDifference> Of(WeighInSeries weighIns, TabulatedCurve standard, double level = GrowthFit.DefaultLevel) =>
+        Compare(weighIns, standard, [], level);
+
+    /// <summary>Compares the mean of each age with a shipped standard; birds that are not of its sex are compared too, with a caution.</summary>
+    /// <param name="weighIns">What was weighed.</param>
+    /// <param name="standard">The standard; its cautions go with every difference.</param>
+    /// <param name="level">The chance that the intervals claim.</param>
+    /// <returns>One an age and sex, by age.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
+    public static IReadOnlyList<StandardDifference> With(WeighInSeries weighIns, GrowthStandard standard, double level = GrowthFit.DefaultLevel)
+    {
+        ArgumentNullException.ThrowIfNull(weighIns);
+        ArgumentNullException.ThrowIfNull(standard);
+        bool sameSex = weighIns.All(weighIn => weighIn.Sex == standard.Sex);
+        return Compare(weighIns, standard.Table, sameSex ? [] : [OtherSex(standard.Sex)], level);
+    }
+
+    private static IReadOnlyList<StandardDifference> Compare(WeighInSeries weighIns, TabulatedCurve standard, IReadOnlyList<Caution> more, double level)
     {
         ArgumentNullException.ThrowIfNull(weighIns);
         ArgumentNullException.ThrowIfNull(standard);
@@ -47,9 +64,13 @@ public static class StandardComparison
         double reach = variation is { } seen
             ? seen * Distributions.StudentQuantile((1 + level) / 2, birdsToSpare)
             : ErrorModel.AssumedCoefficientOfVariation * Distributions.NormalQuantile((1 + level) / 2);
-        IReadOnlyList<Caution> cautions = [.. standard.Cautions, Uniformity.CaughtBirds, .. variation is null ? [FitCautions.SpreadAssumed] : Array.Empty<Caution>()];
+        IReadOnlyList<Caution> cautions = [.. standard.Cautions, .. more, Uniformity.CaughtBirds, .. variation is null ? [FitCautions.SpreadAssumed] : Array.Empty<Caution>()];
         return [.. Uniformity.ByAge(weighIns).Select(weighed => Difference(weighed, standard, reach / Math.Sqrt(weighed.Birds), level, cautions))];
     }
+
+    private static Caution OtherSex(Sex sex) => new(
+        "standard-of-other-sex",
+        "The standard is of " + (sex == Sex.Male ? "cockerels" : "pullets") + " and these birds are not, or not all: at 56 d pullets weigh 0.83 of what cockerels do, and both together lie between.");
 
     private static StandardDifference Difference(
         Uniformity weighed, TabulatedCurve standard, double reach, double level, IReadOnlyList<Caution> cautions)

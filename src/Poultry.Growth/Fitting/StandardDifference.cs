@@ -6,7 +6,7 @@ using UnitsNet;
 
 namespace Poultry.Growth.Fitting;
 
-/// <summary>How the birds of one age stand against a standard. Made by <see cref="StandardComparison.Of"/>.</summary>
+/// <summary>How the birds of one age stand against a standard. Made by <see cref="StandardComparison"/>.</summary>
 public sealed class StandardDifference
 {
     internal StandardDifference(Uniformity weighed, Mass? standardWeight, Estimate<Mass>? difference, Estimate<Duration>? ahead)

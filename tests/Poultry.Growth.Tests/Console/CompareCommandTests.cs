@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Poultry.Growth.Curves;
 using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
 using static Poultry.Growth.Tests.ConsoleRuns.FitJson;
@@ -82,5 +83,29 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
-    public void A_standard_is_due() => ConsoleRun.Of("compare", ConsoleRun.Demo).Should().Match<ConsoleRun>(run => run.Exit == 2 && run.ErrorLines[0].Contains("'--standard'"));
+    public void A_standard_is_due_and_those_that_come_with_the_library_are_listed()
+    {
+        ConsoleRun none = ConsoleRun.Of("compare", ConsoleRun.Demo);
+        ConsoleRun unknown = ConsoleRun.Of("compare", ConsoleRun.Demo, "--standard", "objectives-2013");
+
+        (none.Exit, unknown.Exit).Should().Be((2, 2));
+        none.ErrorLines[0].Should().Be("--standard: is missing; expected a file (CSV), or one of");
+        unknown.ErrorLines[0].Should().Be("--standard: \"objectives-2013\" is no standard and there is no such file; expected a file (CSV), or one of");
+        none.ErrorLines[1..].Should().Equal(unknown.ErrorLines[1..]).And.HaveCount(GrowthStandard.All.Count)
+            .And.Contain("  objectives-2012-male    Breeder's objectives 2012, males");
+    }
+
+    [Fact]
+    public void A_standard_of_the_library_is_taken_by_its_name()
+    {
+        IReadOnlyList<StandardDifference> expected = StandardComparison.With(WeighInFile.Read(ConsoleRun.Demo).Series!, GrowthStandard.Find("objectives-2012-female")!);
+
+        JsonElement json = ConsoleRun.Of("compare", ConsoleRun.Demo, "--standard", "Objectives-2012-Female", "--json").Json;
+
+        Number(json.GetProperty("byAge")[5], "differenceKg").Should().Be(ConsoleRun.Known(expected[5].Difference!.Value.Kilograms));
+        (Text(json.GetProperty("standard"), "id"), Number(json.GetProperty("standard"), "year")).Should().Be(("objectives-2012-female", 2012));
+        json.GetProperty("standard").GetProperty("file").ValueKind.Should().Be(JsonValueKind.Null);
+        Codes(json).Should().StartWith("standard-is-target").And.Contain("standard-of-other-sex");
+        Text(json.GetProperty("sources")[0], "key").Should().Be("Objectives2012");
+    }
 }

@@ -133,7 +133,7 @@ public sealed class ProjectCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--prior", "fast", "--prior: \"fast\" is unknown; expected fast-outdoor, fast-objective, slow")]
+    [InlineData("--prior", "fast", "--prior: \"fast\" is no prior and there is no such file or folder; expected fast-outdoor, fast-objective, slow, a standard (CSV) or a folder of past batches")]
     [InlineData("--sex", "hen", "--sex: \"hen\" is unknown; expected mixed, male, female")]
     [InlineData("--target", "2.6", "--target: \"2.6\" has no unit; expected a weight with g, kg, lb or oz, as in 2.6kg or 5lb11oz")]
     [InlineData("--at", "1001d", "--at or --on: an age is out of range; expected ages up to 1000 d")]

@@ -85,6 +85,6 @@ public class GrowthPriorTests
         GrowthPrior guarded = narrow.WithFallback(ProjectionCases.Measured, 0.10);
         double alone = Projection.Of(ProjectionCases.CheckCase, narrow).FamilyWeights[0].After.Fraction;
 
-        Projection.Of(ProjectionCases.CheckCase, guarded).FamilyWeights[0].After.Fraction.Should().BeGreaterThan(alone);
+        Projection.Of(ProjectionCases.CheckCase, guarded).FamilyWeights[1].After.Fraction.Should().BeGreaterThan(alone);
     }
 }

@@ -1,12 +1,11 @@
 using Poultry.Growth.Benchmarks.Studies;
 using Poultry.Growth.Fitting;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Fitting;
 
 public class LaplaceEmTests
 {
-    private static readonly GrowthPrior Shipped = GrowthPrior.FastGrowingObjective(Sex.Mixed);
+    private static readonly GrowthPrior Shipped = StudyRows.Shipped;
 
     /// <summary>The search as shipped, stopped at 1e-4, against a direct one: mu within 5e-4 standard deviations, standard deviations and tau within 1e-3.</summary>
     [Theory]
@@ -17,7 +16,7 @@ public class LaplaceEmTests
     public void The_search_ends_where_a_direct_optimiser_of_the_same_objective_does(int seed, int batches)
     {
         SimulatedFarm farm = new(seed, batches, otherStrain: false, weighInError: 0.02);
-        MixedGroup[] groups = [.. farm.History.Select(batch => PastBatch.GroupOf(batch.WeighIns))];
+        MixedGroup[] groups = [.. farm.History.Select(SimulatedFarm.GroupOf)];
 
         LaplaceEmResult result = PriorLearning.Run(groups, Shipped);
         (double[] mean, double[] deviations, double weighInError) = LinearisedOptimum.Of(groups, Shipped);
@@ -37,7 +36,7 @@ public class LaplaceEmTests
     public void A_population_that_nothing_holds_together_is_given_up()
     {
         // One batch, nothing drawn: mu is known, S runs to nothing, and no claim is made.
-        MixedGroup one = PastBatch.GroupOf(new SimulatedFarm(15, 1, otherStrain: false, weighInError: 0.02).History[0].WeighIns);
+        MixedGroup one = SimulatedFarm.GroupOf(new SimulatedFarm(15, 1, otherStrain: false, weighInError: 0.02).History[0]);
         MixedPopulation start = MixedPopulation.Of(Shipped.Mean, Shipped.Covariance, [0, 1, 2], 4e-4)!;
 
         LaplaceEmResult result = LaplaceEm<LogGompertz>.Run(default, [one], new() { Start = start, Tolerance = 1e-8, RoundLimit = 50 });

@@ -1,13 +1,12 @@
 using Poultry.Growth.Benchmarks.Studies;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Numerics;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Fitting;
 
 public class NewBatchTests
 {
-    private static readonly GrowthPrior Shipped = GrowthPrior.FastGrowingObjective(Sex.Mixed);
+    private static readonly GrowthPrior Shipped = StudyRows.Shipped;
 
     [Theory]
     [InlineData(false)]
@@ -17,7 +16,7 @@ public class NewBatchTests
         SimulatedFarm farm = new(seed: 3, pastBatches: 10, otherStrain, weighInError: 0.02);
         LearnedPrior learned = farm.History.Learn(SimulatedFarm.Kind, Shipped);
 
-        NewBatch batch = NewBatch.Of(PastBatch.GroupOf(farm.WeighedTo(28)), learned.Prior, learned.WeighInError)!;
+        NewBatch batch = NewBatch.Of(farm.GroupTo(28), learned.Prior, learned.WeighInError)!;
 
         (batch.ChanceLikePast < 0.5).Should().Be(otherStrain);
     }
@@ -34,7 +33,7 @@ public class NewBatchTests
     public void A_prior_with_nothing_behind_it_is_one_normal()
     {
         SimulatedFarm farm = new(seed: 4, pastBatches: 0, otherStrain: false, weighInError: 0.02);
-        MixedGroup group = PastBatch.GroupOf(farm.WeighedTo(21));
+        MixedGroup group = farm.GroupTo(21);
         NewBatch batch = NewBatch.Of(group, Shipped, 0.02)!;
         (double mean, double deviation) = PriorView.Of(group, Shipped, 0.02)!.LogKilogramsAt(56);
 
@@ -50,7 +49,7 @@ public class NewBatchTests
     {
         SimulatedFarm farm = new(seed: 5, pastBatches: 10, otherStrain: true, weighInError: 0.02);
         LearnedPrior learned = farm.History.Learn(SimulatedFarm.Kind, Shipped);
-        MixedGroup group = PastBatch.GroupOf(farm.WeighedTo(14));
+        MixedGroup group = farm.GroupTo(14);
         NewBatch batch = NewBatch.Of(group, learned.Prior, 0.02)!;
         (double past, double pastDeviation) = PriorView.Of(group, learned.Prior, 0.02)!.LogKilogramsAt(56);
         (double wide, double wideDeviation) = PriorView.Of(group, Shipped, 0.02)!.LogKilogramsAt(56);

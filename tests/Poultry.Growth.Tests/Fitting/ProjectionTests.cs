@@ -50,6 +50,64 @@ public class ProjectionTests
         deviation.Should().BeInRange(0.2192, 0.336);
     }
 
+    /// <summary>Whatever is booked before a bird is weighed: every kind of curve has an optimum, and the answers fit each other.</summary>
+    [Theory]
+    [InlineData(Sex.Mixed)]
+    [InlineData(Sex.Male)]
+    [InlineData(Sex.Female)]
+    public void Without_weigh_ins_every_shipped_prior_answers_in_full(Sex sex)
+    {
+        GrowthPrior[] priors = [GrowthPrior.FastGrowingOutdoor(sex), GrowthPrior.FastGrowingObjective(sex), GrowthPrior.SlowGrowing(sex)];
+        foreach (Projection before in priors.Select(Projection.Of))
+        {
+            Mass target = before.MeanAt(EightWeeks).Value;
+            Estimate<Age> reached = before.AgeAt(target)!;
+
+            before.Cautions.Should().NotContain(caution => caution.Code == "curves-left-out");
+            before.FamilyWeights.Should().AllSatisfy(family => family.After.Fraction.Should().BeApproximately(family.Before.Fraction, 0.001));
+            before.ChanceMeanReaches(target, EightWeeks).Fraction.Should().BeApproximately(0.5, 1e-6);
+            reached.Value.Days.Should().BeApproximately(56, 1e-4);
+            before.ChanceMeanReaches(target, reached.Interval.Low!.Value).Fraction.Should().BeApproximately(0.05, 1e-4);
+            before.ShareInBands(EightWeeks, target).Sum(band => band.Share.Fraction).Should().BeApproximately(1, 1e-9);
+            before.BirdAt(EightWeeks).Interval.Low!.Value.Should().BeLessThan(before.MeanAt(EightWeeks).Interval.Low!.Value);
+            before.BirdAt(EightWeeks).Interval.High!.Value.Should().BeGreaterThan(before.MeanAt(EightWeeks).Interval.High!.Value);
+            (before.MeanOf(sex, EightWeeks).Value.Kilograms / target.Kilograms).Should().BeApproximately(1, 1e-12);
+        }
+    }
+
+    /// <summary>The same share the other way round: not birds about a curve that is in doubt, but a curve in doubt about each of many kinds of bird.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(3)]
+    public void The_share_of_birds_above_a_weight_is_that_of_the_curve_for_every_kind_of_bird(int weighIns)
+    {
+        Projection projection = weighIns == 0 ? Projection.Of(ProjectionCases.Measured) : Projection.Of(WeighInSeries.Of(ProjectionCases.CheckCase.Take(weighIns)), ProjectionCases.Measured);
+        foreach (double kilograms in (double[])[2.5, 3.3, 4, 4.7, 6])
+        {
+            double sum = 0, weights = 0;
+            for (double z = -6; z <= 6; z += 0.02)
+            {
+                double weight = Math.Exp(-z * z / 2);
+                double chance = projection.ChanceMeanReaches(Mass.FromKilograms(kilograms / (1 + (projection.CoefficientOfVariation * z))), EightWeeks).Fraction;
+                (sum, weights) = (sum + (weight * chance), weights + weight);
+            }
+
+            projection.ShareAbove(Mass.FromKilograms(kilograms), EightWeeks).Fraction.Should().BeApproximately(sum / weights, 2e-4);
+        }
+    }
+
+    /// <summary>Birds of 1.2 kg at 7 d: no chickens. From their neighbour's optimum searches run to a mature weight without limit and, begun there, are lost one after the other; begun anew they are not.</summary>
+    [Fact]
+    public void A_lost_search_does_not_lose_the_kinds_of_curve_next_to_it()
+    {
+        WeighInSeries heavy = ProjectionCases.Means((7, 1208), (14, 1387), (21, 1882), (28, 2396));
+        Projection coarse = Projection.Of(heavy, ProjectionCases.Measured);
+        Projection fine = Projection.Of(heavy, ProjectionCases.Measured, new ProjectionOptions { ShapeStep = 0.05 });
+
+        coarse.FamilyWeights.Skip(1).Count(family => family.After.Fraction > 0).Should().BeGreaterThan(10);
+        ProjectionCases.Kilograms(coarse.MeanAt(EightWeeks)).Zip(ProjectionCases.Kilograms(fine.MeanAt(EightWeeks)), (a, b) => Math.Abs((a / b) - 1)).Max().Should().BeLessThan(0.01);
+    }
+
     [Fact]
     public void The_order_of_weigh_ins_does_not_matter()
     {
@@ -187,7 +245,7 @@ public class ProjectionTests
     {
         ProjectionOptions options = ProjectionOptions.Default;
         FlockSpread spread = new(Sex.Male, ProjectionCases.CheckCase, options);
-        ProjectionData data = new(ProjectionCases.CheckCase, spread, options);
+        ProjectionData data = new(ProjectionCases.CheckCase, spread, ProjectionOptions.UsualWeighInError);
         NodeFits fits = new(new NodePlan(ProjectionCases.Measured, options.ShapeStep), data);
         double[] workspace = new double[ProjectionKernel.WorkspaceLength(data.Count)];
         ProjectionKernel.Fit(fits, workspace);

@@ -19,12 +19,15 @@ public sealed class LearnedPrior
     {
         (Kind, Shipped) = (kind, shipped);
 
+        FlockSpread ofAll = new(kind.Sex, batches.SelectMany(batch => batch.WeighIns), ProjectionOptions.Default);
+        CoefficientOfVariation = ofAll.IsAssumed ? null : ofAll.Variation;
+        PastRow[] rows = [.. batches.Select(batch => new PastRow(batch, ofAll.Variation)).Where(row => row.Group.Count > 0)];
+
         // Sums run in one order, whichever way the batches came.
-        (PastBatch Batch, MixedGroup Group)[] rows = [.. batches.Select(batch => (batch, PastBatch.GroupOf(batch.WeighIns)))];
         int[] order = [.. Enumerable.Range(0, rows.Length).OrderBy(i => rows[i].Group, MixedGroup.ByContent)];
         result = PriorLearning.Run([.. order.Select(i => rows[i].Group)], shipped, roundLimit);
         Status = StatusOf(rows.Length, result);
-        Cautions = LearningCautions.Of(this, [.. order.Select(i => rows[i])]);
+        Cautions = LearningCautions.Of(this, batches, [.. order.Select(i => rows[i])]);
         if (Status != LearningStatus.Learned)
         {
             (Prior, Batches) = (shipped, []);
@@ -40,7 +43,8 @@ public sealed class LearnedPrior
 
         Batches = learned;
         Prior = GrowthPrior.FromMoments(ModelOf(kind, learned, shipped), kind.Sex, result.Population.Mean, PriorLearning.NextBatch(result), [.. Cautions])
-            .WithFallback(shipped, PriorLearning.FallbackShare);
+            .WithFallback(shipped, PriorLearning.FallbackShare)
+            .WithScatter(CoefficientOfVariation, WeighInError);
     }
 
     /// <summary>How learning works, and what it rests on.</summary>
@@ -57,7 +61,7 @@ public sealed class LearnedPrior
 
     /// <summary>
     /// The prior of the next batch of this kind: the middle of the farm's batches, their spread, and how far that middle is not known, with the shipped prior as
-    /// <see cref="GrowthPrior.Fallback"/>. The shipped prior itself unless <see cref="Status"/> is <see cref="LearningStatus.Learned"/>.
+    /// <see cref="GrowthPrior.Fallback"/>, and with what the batches tell of weighing. The shipped prior itself unless <see cref="Status"/> is <see cref="LearningStatus.Learned"/>.
     /// </summary>
     public GrowthPrior Prior { get; }
 
@@ -66,9 +70,12 @@ public sealed class LearnedPrior
 
     /// <summary>
     /// Error of a whole weigh-in (scale, place, time of day) as a fraction of the mean, as far as the batches tell; 0.02 where they say nothing.
-    /// For <see cref="ErrorModel.Sampling"/>.
+    /// <see cref="Prior"/> has it with it; for <see cref="ErrorModel.Sampling"/> too.
     /// </summary>
     public double WeighInError => Math.Sqrt(Settled.ErrorVariance);
+
+    /// <summary>Spread between birds of one sex as a fraction of their mean, over all batches; null where no birds were weighed singly or with SD.</summary>
+    public double? CoefficientOfVariation { get; }
 
     /// <summary>Standard deviations of ln A, ln k and t* (d) between batches of this kind.</summary>
     public IReadOnlyList<double> BetweenBatches =>
@@ -86,7 +93,7 @@ public sealed class LearnedPrior
 
     /// <summary>How much the weights of batches of this kind differ at an age: their standard deviation as a fraction of the mean.</summary>
     /// <remarks>That of the flock means, not of birds; the error of weigh-ins is not in it.</remarks>
-    public double CoefficientOfVariationAt(Age age)
+    public double BetweenBatchesAt(Age age)
     {
         Span<double> slopes = stackalloc double[GrowthPrior.Parameters];
         Span<double> log = stackalloc double[1];
@@ -96,7 +103,7 @@ public sealed class LearnedPrior
 
     /// <summary>Prior and number of batches in one line and in every culture.</summary>
     public override string ToString() => Status == LearningStatus.Learned
-        ? string.Create(CultureInfo.InvariantCulture, $"{Prior}; batches differ by {100 * CoefficientOfVariationAt(Age.FromDays(56)):0.#} % at 56 d")
+        ? string.Create(CultureInfo.InvariantCulture, $"{Prior}; batches differ by {100 * BetweenBatchesAt(Age.FromDays(56)):0.#} % at 56 d")
         : $"{Prior}; {LearningCautions.Reason(Status)}";
 
     /// <summary>See <see cref="BatchHistory.Learn"/>.</summary>

@@ -1,12 +1,16 @@
 using System.Globalization;
 using Poultry.Growth.Evidence;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
 /// <summary>What a user of a learned prior must mind.</summary>
 internal static class LearningCautions
 {
+    /// <summary>What docs/studies/own-farm.md shows of a slow-down.</summary>
+    private static Caution NothingNew => new(
+        "past-growth-only",
+        "This prior knows no growth but that of the past batches. A sudden slow-down that they did not have (illness, heat, feed) is not covered by it: of simulated batches that slowed down so its 90 % interval held 7 in 10. A later weigh-in does cover it.");
+
     /// <summary>Why there is no prior of the farm's own, as the end of a sentence.</summary>
     public static string Reason(LearningStatus status) => status switch
     {
@@ -16,14 +20,19 @@ internal static class LearningCautions
     };
 
     /// <summary>The cautions of what was learned from batches in the order of their content.</summary>
-    public static IReadOnlyList<Caution> Of(LearnedPrior learned, IReadOnlyList<(PastBatch Batch, MixedGroup Group)> rows)
+    public static IReadOnlyList<Caution> Of(LearnedPrior learned, BatchHistory all, IReadOnlyList<PastRow> rows)
     {
         List<Caution> cautions = [];
         if (learned.Status != LearningStatus.Learned)
         {
             cautions.Add(new("shipped-prior", "This is the shipped prior: " + Reason(learned.Status) + "."));
         }
-        else if (rows.Count < PriorLearning.SpreadBatches)
+        else
+        {
+            cautions.Add(NothingNew);
+        }
+
+        if (learned.Status == LearningStatus.Learned && rows.Count < PriorLearning.SpreadBatches)
         {
             cautions.Add(new("few-batches", string.Create(
                 CultureInfo.InvariantCulture,
@@ -35,17 +44,22 @@ internal static class LearningCautions
             cautions.Add(new("strain-not-stated", "The strain of these batches is not stated: they are taken to be one. A mixture of strains makes a middle that no batch has."));
         }
 
-        int assumed = rows.Count(row => row.Batch.WeighIns.PooledCoefficientOfVariation is null);
-        if (assumed > 0)
+        int silent = rows.Count(row => !row.TellsSpread);
+        if (silent > 0)
         {
+            string taken = learned.CoefficientOfVariation is { } others
+                ? string.Create(CultureInfo.InvariantCulture, $"that of the other batches, {100 * others:0.#} %, is taken")
+                : string.Create(CultureInfo.InvariantCulture, $"{100 * ErrorModel.AssumedCoefficientOfVariation:0} % is assumed");
             cautions.Add(new("spread-assumed", string.Create(
                 CultureInfo.InvariantCulture,
-                $"{assumed} of {rows.Count} batches have no single birds and no standard deviations: a spread of {100 * ErrorModel.AssumedCoefficientOfVariation:0} % between birds is assumed.")));
+                $"{silent} of {rows.Count} batches have no single birds and no standard deviations; for the spread between their birds {taken}.")));
         }
 
-        if (learned.Kind.Sex == Sex.Mixed && rows.Any(row => row.Batch.WeighIns.Any(weighIn => weighIn.Sex != Sex.Mixed)))
+        int young = all.Sum(batch => batch.WeighIns.Count(weighIn => weighIn.AgeDays < ProjectionData.YoungestDays));
+        if (young > 0)
         {
-            cautions.Add(new("sexes-weighed-apart", "Some weigh-ins are of one sex; each is taken for the mean of both."));
+            string unused = all.Count == rows.Count ? "" : string.Create(CultureInfo.InvariantCulture, $" {all.Count - rows.Count} of {all.Count} batches have no other and teach nothing.");
+            cautions.Add(ProjectionCautions.TooYoung(young, unused));
         }
 
         for (int i = 1; i < rows.Count; i++)

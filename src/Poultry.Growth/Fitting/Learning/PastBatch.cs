@@ -39,21 +39,15 @@ public sealed class PastBatch
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Name} ({Kind}): {WeighIns}");
 
     /// <summary>
-    /// What was measured on the logarithmic scale: means, and the variance that sampling n birds gives them, CV²/n, with the CV of the birds of this
-    /// batch where some were weighed singly or with SD, else <see cref="ErrorModel.AssumedCoefficientOfVariation"/>.
+    /// What was measured on the logarithmic scale, as a projection takes it: means on the curve of the flock, from 7 d on, and the variance that the catch of n
+    /// birds gives them. Nothing merged: every weigh-in has an error of its own.
     /// </summary>
-    internal static MixedGroup GroupOf(WeighInSeries weighIns)
+    internal static MixedGroup GroupOf(IEnumerable<WeighIn> weighIns, FlockSpread spread)
     {
-        int n = weighIns.Count;
-        double birdSpread = weighIns.PooledCoefficientOfVariation ?? ErrorModel.AssumedCoefficientOfVariation;
-        (double[] days, double[] logs, double[] variances) = (new double[n], new double[n], new double[n]);
-        for (int i = 0; i < n; i++)
-        {
-            days[i] = weighIns[i].AgeDays;
-            logs[i] = Math.Log(weighIns[i].MeanKilograms);
-            variances[i] = birdSpread * birdSpread / weighIns[i].BirdsWeighed;
-        }
-
-        return new(days, logs, variances);
+        WeighIn[] used = [.. weighIns.Where(weighIn => weighIn.AgeDays >= ProjectionData.YoungestDays)];
+        return new(
+            [.. used.Select(weighIn => weighIn.AgeDays)],
+            [.. used.Select(spread.LogCurve)],
+            [.. used.Select(weighIn => ProjectionData.Variance(spread, weighIn.Sex, weighIn.AgeDays, weighIn.BirdsWeighed, weighInError: 0))]);
     }
 }

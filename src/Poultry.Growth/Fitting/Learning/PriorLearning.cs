@@ -13,7 +13,7 @@ internal static class PriorLearning
     public const double SpreadBatches = 4;
 
     /// <summary>tau0: error of a whole weigh-in where nothing is known.</summary>
-    public const double WeighInError = 0.02;
+    public const double WeighInError = ProjectionOptions.UsualWeighInError;
 
     /// <summary>a0: how many weigh-ins tau0 counts as.</summary>
     public const double ErrorWeighIns = 10;

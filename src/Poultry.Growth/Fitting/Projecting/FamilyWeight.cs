@@ -6,17 +6,17 @@ namespace Poultry.Growth.Fitting;
 /// <summary>How much one kind of curve counts in a projection.</summary>
 public sealed class FamilyWeight
 {
-    internal FamilyWeight(double shape, bool followsPrior, double before, double after)
+    internal FamilyWeight(double shape, GrowthPrior? prior, double before, double after)
     {
-        (Shape, FollowsPrior) = (shape, followsPrior);
+        (Shape, Prior) = (shape, prior);
         (Before, After) = (Probability.FromFraction(Math.Min(before, 1)), Probability.FromFraction(Math.Min(after, 1)));
     }
 
     /// <summary>Shape v of the Richards curve; 0 is Gompertz.</summary>
     public double Shape { get; }
 
-    /// <summary>Whether it is the Gompertz curve that follows the growth prior; else a curve of this shape that is only loosely held.</summary>
-    public bool FollowsPrior { get; }
+    /// <summary>The growth prior that its Gompertz curves follow; null for curves of this shape that are only loosely held.</summary>
+    public GrowthPrior? Prior { get; }
 
     /// <summary>Its chance before the weigh-ins.</summary>
     public Probability Before { get; }
@@ -27,7 +27,7 @@ public sealed class FamilyWeight
     /// <summary>Shape and chances in one line and in every culture.</summary>
     public override string ToString()
     {
-        string kind = FollowsPrior ? "Gompertz by the prior" : string.Create(CultureInfo.InvariantCulture, $"shape {Shape:0.##}");
+        string kind = Prior is { Name: var name } ? "Gompertz by " + name : string.Create(CultureInfo.InvariantCulture, $"shape {Shape:0.##}");
         return kind + ": " + Before + " before, " + After + " after";
     }
 }

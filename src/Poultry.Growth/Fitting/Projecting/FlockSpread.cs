@@ -1,6 +1,8 @@
+using Poultry.Growth.Flock;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
+using UnitsNet;
 
 namespace Poultry.Growth.Fitting;
 
@@ -15,10 +17,14 @@ internal sealed class FlockSpread
 
     private readonly double maleShare;
 
-    public FlockSpread(Sex sex, WeighInSeries? weighIns, ProjectionOptions options)
+    /// <param name="sex">Of the flock.</param>
+    /// <param name="weighIns">What was weighed; may be nothing.</param>
+    /// <param name="options">What was given.</param>
+    /// <param name="known">The spread to take where neither tells; null where there is none.</param>
+    public FlockSpread(Sex sex, IEnumerable<WeighIn>? weighIns, ProjectionOptions options, double? known = null)
     {
         (Sex, maleShare) = (sex, options.MaleShare);
-        double? seen = options.CoefficientOfVariation ?? Within(weighIns);
+        double? seen = options.CoefficientOfVariation ?? Within(weighIns ?? []) ?? known;
         IsAssumed = seen is null;
         SexesExplainMore = sex == Sex.Mixed && options.CoefficientOfVariation is null && seen < EvenFlock;
         Variation = SexesExplainMore ? EvenFlock : seen ?? ErrorModel.AssumedCoefficientOfVariation;
@@ -60,6 +66,9 @@ internal sealed class FlockSpread
         };
     }
 
+    /// <summary>What a weigh-in says about the logarithm of the curve projected, in kg.</summary>
+    public double LogCurve(WeighIn weighIn) => Math.Log(weighIn.MeanKilograms / Factor(weighIn.Sex, weighIn.AgeDays));
+
     /// <summary>Squared coefficient of variation of birds caught at random: within the sexes and between them, so that a catch has a random share of cockerels.</summary>
     public double Squared(Sex caught, double days)
     {
@@ -95,6 +104,16 @@ internal sealed class FlockSpread
         return birds.Quantile(share);
     }
 
+    /// <summary>The weights of all birds where their mean is known.</summary>
+    public WeightDistribution Weights(double meanKilograms, double days)
+    {
+        double curve = meanKilograms / Factor(Sex, days);
+        return Parts == 1
+            ? WeightDistribution.Of(Mass.FromKilograms(meanKilograms), Variation)
+            : WeightDistribution.OfSexes(
+                Mass.FromKilograms(curve * Factor(Sex.Male, days)), Mass.FromKilograms(curve * Factor(Sex.Female, days)), Probability.FromFraction(maleShare), Variation);
+    }
+
     /// <summary>Squared deviation of the two means about the flock's, over the square of the flock's; 0 for one sex.</summary>
     private double Between(double days)
     {
@@ -108,10 +127,10 @@ internal sealed class FlockSpread
     }
 
     /// <summary>The spread within the sexes that the weigh-ins show: their pooled square less what the sexes explain; 0 where they explain more, null where none shows it.</summary>
-    private double? Within(WeighInSeries? weighIns)
+    private double? Within(IEnumerable<WeighIn> weighIns)
     {
         double squares = 0, degrees = 0;
-        foreach (WeighIn weighIn in weighIns ?? Enumerable.Empty<WeighIn>())
+        foreach (WeighIn weighIn in weighIns)
         {
             if (weighIn.CoefficientOfVariation is { } variation)
             {

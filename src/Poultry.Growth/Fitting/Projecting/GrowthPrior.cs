@@ -57,6 +57,12 @@ public sealed class GrowthPrior
     /// <summary>The chance given beforehand that the wider prior is the right one; 0 where there is none.</summary>
     public double FallbackShare { get; private init; }
 
+    /// <summary>Spread between birds of one sex as a fraction of their mean, where the prior's source tells it, as past batches do; null where it does not.</summary>
+    public double? CoefficientOfVariation { get; private init; }
+
+    /// <summary>Error of a whole weigh-in (scale, place, time of day) as a fraction of the mean, where the prior's source tells it, as past batches do; null where it does not.</summary>
+    public double? WeighInError { get; private init; }
+
     internal ReadOnlySpan<double> Mean => mean;
 
     internal ReadOnlySpan<double> Covariance => covariance;
@@ -125,8 +131,19 @@ public sealed class GrowthPrior
         ArgumentNullException.ThrowIfNull(wider);
         Require.Share(share);
         return wider.Sex == Sex
-            ? new GrowthPrior(Model, Sex, mean, covariance, Cautions) { Fallback = wider, FallbackShare = share }
+            ? With(wider, share, CoefficientOfVariation, WeighInError)
             : throw new ArgumentException($"The wider prior is of {wider.Sex} birds, this one of {Sex} birds; expected the same sex.", nameof(wider));
+    }
+
+    /// <summary>The same prior with what its source tells of weighing: a projection takes it where weigh-ins and options do not tell.</summary>
+    /// <param name="coefficientOfVariation">Spread between birds of one sex as a fraction of their mean, between 0 and 1; null where it is not known.</param>
+    /// <param name="weighInError">Error of a whole weigh-in as a fraction of the mean, 0 to 0.5; null where it is not known.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure is out of its range.</exception>
+    public GrowthPrior WithScatter(double? coefficientOfVariation, double? weighInError)
+    {
+        _ = coefficientOfVariation is { } variation ? Require.Share(variation, nameof(coefficientOfVariation)) : 0;
+        _ = weighInError is { } error ? Require.Between(error, 0, ProjectionOptions.LargestWeighInError, "", nameof(weighInError)) : 0;
+        return With(Fallback, FallbackShare, coefficientOfVariation, weighInError);
     }
 
     /// <summary>Name, sex and centre in one line and in every culture.</summary>
@@ -147,6 +164,14 @@ public sealed class GrowthPrior
 
         return FromMoments(model, sex, means, covariances, cautions);
     }
+
+    private GrowthPrior With(GrowthPrior? fallback, double fallbackShare, double? coefficientOfVariation, double? weighInError) => new(Model, Sex, mean, covariance, Cautions)
+    {
+        Fallback = fallback,
+        FallbackShare = fallbackShare,
+        CoefficientOfVariation = coefficientOfVariation,
+        WeighInError = weighInError,
+    };
 
     private static void RequirePositiveDefinite(ReadOnlySpan<double> covariances, string argument)
     {

@@ -13,6 +13,12 @@ internal sealed class NodePrior
     /// <summary>Never a sharper prior on weights than this, whatever the farm's own is: families of curves differ so much.</summary>
     private static ReadOnlySpan<double> LeastDeviations => [0.30, 0.50, 0.15];
 
+    /// <summary>
+    /// The first of them where a wider prior stands behind, as behind the farm's own batches: they tell how heavy its birds are, and not by which curve. Chosen between 0.08 and 0.30
+    /// on simulated farms (docs/studies/own-farm.md): less narrows no answer much further and follows another strain late.
+    /// </summary>
+    private const double LeastOwnLevel = 0.18;
+
     /// <summary>So many times wider than what the prior of the Gompertz curve says about the same weights.</summary>
     private static ReadOnlySpan<double> Widening => [1.1, 1.4, 1.25];
 
@@ -49,7 +55,8 @@ internal sealed class NodePrior
         Deviations(prior, deviations);
         for (int i = 0; i < 3; i++)
         {
-            deviations[i] = Math.Max(LeastDeviations[i], Widening[i] * deviations[i]);
+            double least = i == 0 && prior.Fallback is not null ? LeastOwnLevel : LeastDeviations[i];
+            deviations[i] = Math.Max(least, Widening[i] * deviations[i]);
         }
 
         double shared = Correlation * deviations[1] * deviations[2];

@@ -1,4 +1,5 @@
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -88,6 +89,12 @@ public sealed partial class Projection
 
         return bands;
     }
+
+    /// <summary>The weights of all birds at an age if the flock's mean is as given: what packs are counted from.</summary>
+    /// <param name="age">The age.</param>
+    /// <param name="mean">The flock's mean, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The mean is not above 0.</exception>
+    public WeightDistribution WeightsAt(Age age, Mass mean) => spread.Weights(Require.Positive(mean.Kilograms, "kg", nameof(mean)), age.Days);
 
     /// <summary>The share of the birds within 10 % of the flock's mean. It does not depend on how sure the mean is.</summary>
     /// <param name="age">Any age; a mixed flock drifts apart with age.</param>

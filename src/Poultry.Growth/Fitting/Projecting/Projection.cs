@@ -22,12 +22,13 @@ public sealed partial class Projection
 
     private Projection(WeighInSeries? weighIns, GrowthPrior prior, ProjectionOptions options)
     {
-        (WeighIns, Prior, weighInError) = (weighIns, prior, options.WeighInError);
-        spread = new FlockSpread(prior.Sex, weighIns, options);
-        ProjectionData data = new(weighIns, spread, options);
+        (WeighIns, Prior) = (weighIns, prior);
+        weighInError = options.WeighInError ?? prior.WeighInError ?? ProjectionOptions.UsualWeighInError;
+        spread = new FlockSpread(prior.Sex, weighIns, options, prior.CoefficientOfVariation);
+        ProjectionData data = new(weighIns, spread, weighInError);
         fits = new NodeFits(new NodePlan(prior, options.ShapeStep), data);
         ProjectionKernel.Fit(fits, new double[ProjectionKernel.WorkspaceLength(data.Count)]);
-        Disagreement = ProjectionCautions.Disagreement(fits);
+        Disagreement = ProjectionCautions.Disagreement(fits, prior);
         Cautions = ProjectionCautions.Of(fits, spread, prior, Disagreement);
     }
 
@@ -60,8 +61,11 @@ public sealed partial class Projection
     /// <summary>What was known beforehand.</summary>
     public GrowthPrior Prior { get; }
 
-    /// <summary>Spread between birds of one sex, as a fraction of their mean: weighed, given or assumed.</summary>
+    /// <summary>Spread between birds of one sex, as a fraction of their mean: given, weighed, the prior's or assumed.</summary>
     public double CoefficientOfVariation => spread.Variation;
+
+    /// <summary>Error of a whole weigh-in, as a fraction of the mean: given, the prior's or assumed.</summary>
+    public double WeighInError => weighInError;
 
     /// <summary>What to mind before acting on any of it; answers for untested ages carry more.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
@@ -69,8 +73,8 @@ public sealed partial class Projection
     /// <summary>Says that weigh-ins and prior disagree; null where they do not.</summary>
     public Caution? Disagreement { get; }
 
-    /// <summary>How much each kind of curve counts: first the Gompertz curves that follow the prior, together, then the others by shape.</summary>
-    public IReadOnlyList<FamilyWeight> FamilyWeights => field ??= ProjectionFamilies.Of(fits);
+    /// <summary>How much each kind of curve counts: first the Gompertz curves that follow the prior, together, then those of the wider prior behind it, if any, then the others by shape.</summary>
+    public IReadOnlyList<FamilyWeight> FamilyWeights => field ??= ProjectionFamilies.Of(fits, Prior);
 
     /// <summary>
     /// The curve of the medians, for whoever needs one curve: a table by day up to 120 d, or as far as it rises. Its weights are those of <see cref="MeanAt"/> in

@@ -26,8 +26,7 @@ internal static class ProjectionAnswers
     /// <summary>Lower bound, median and upper bound of the weight of one bird, kg.</summary>
     public static (double Low, double Median, double High) Bird(NodeFits fits, FlockSpread spread, double days, double level)
     {
-        NormalMixture birds = NormalMixture.In(new double[3 * fits.Count * GaussHermite.Points.Length * spread.Parts]);
-        Birds(fits, spread, days, birds);
+        NormalMixture birds = Birds(fits, spread, days);
         (double low, double high) = ((1 - level) / 2, (1 + level) / 2);
         return (birds.Quantile(low), birds.Quantile(0.5), birds.Quantile(high));
     }
@@ -35,8 +34,7 @@ internal static class ProjectionAnswers
     /// <summary>Expected shares of the birds below each of some rising weights.</summary>
     public static void SharesBelow(NodeFits fits, FlockSpread spread, double days, ReadOnlySpan<double> kilograms, Span<double> shares)
     {
-        NormalMixture birds = NormalMixture.In(new double[3 * fits.Count * GaussHermite.Points.Length * spread.Parts]);
-        Birds(fits, spread, days, birds);
+        NormalMixture birds = Birds(fits, spread, days);
         for (int i = 0; i < kilograms.Length; i++)
         {
             shares[i] = Math.Min(1, birds.Below(kilograms[i]));
@@ -137,27 +135,46 @@ internal static class ProjectionAnswers
         factor * Math.Exp(mixture.Quantile(0.5)),
         factor * Math.Exp(mixture.Quantile((1 + level) / 2)));
 
-    /// <summary>The weights of single birds as one mixture in kg: nodes, nine points of the curve's weight in each, sexes.</summary>
-    private static void Birds(NodeFits fits, FlockSpread spread, double days, in NormalMixture birds)
+    /// <summary>
+    /// The weights of single birds as one mixture in kg: nodes, weights that the curve may have in each, sexes. Nine points are enough where the curve is known better than a
+    /// bird about it; where it is not, as before the first weigh-in, so many as lie no further apart than birds of one curve do: between nine there would be gaps.
+    /// </summary>
+    private static NormalMixture Birds(NodeFits fits, FlockSpread spread, double days)
     {
         NormalMixture curve = NormalMixture.In(stackalloc double[3 * fits.Count]);
         NodePrediction.At(fits, days, 0, curve);
+        int count = 0;
+        for (int q = 0; q < fits.Count; q++)
+        {
+            count += curve.Weights[q] > 0 ? CurvePoints.Count(curve.Deviations[q], spread.Variation) : 0;
+        }
+
+        NormalMixture birds = NormalMixture.In(new double[3 * count * spread.Parts]);
         int i = 0;
         for (int q = 0; q < fits.Count; q++)
         {
-            for (int g = 0; g < GaussHermite.Points.Length; g++)
+            if (curve.Weights[q] == 0)
             {
-                double kilograms = curve.Weights[q] > 0 ? Math.Exp(curve.Means[q] + (GaussHermite.Points[g] * curve.Deviations[q])) : 1;
+                continue;
+            }
+
+            CurvePoints points = new(curve.Deviations[q], spread.Variation);
+            for (int g = 0; g < points.Length; g++)
+            {
+                (double z, double weight) = points[g];
+                double kilograms = Math.Exp(curve.Means[q] + (z * curve.Deviations[q]));
                 for (int part = 0; part < spread.Parts; part++)
                 {
                     (double share, double factor) = spread.Part(part, days);
-                    birds.Weights[i] = share * curve.Weights[q] * GaussHermite.Weights[g];
+                    birds.Weights[i] = share * curve.Weights[q] * weight;
                     birds.Means[i] = factor * kilograms;
                     birds.Deviations[i] = spread.Variation * factor * kilograms;
                     i++;
                 }
             }
         }
+
+        return birds;
     }
 
     private readonly struct ChanceMiss(NodeFits fits, Func<double, double> threshold, double chance) : IScalarFunction

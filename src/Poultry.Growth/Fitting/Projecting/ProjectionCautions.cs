@@ -24,9 +24,7 @@ internal static class ProjectionCautions
 
         if (fits.Data.TooYoung > 0)
         {
-            cautions.Add(new("young-weigh-ins-left-out", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{fits.Data.TooYoung} weigh-in{(fits.Data.TooYoung == 1 ? "" : "s")} before {ProjectionData.YoungestDays:0} d left out: the first days follow no such curve and say little about the booked day.")));
+            cautions.Add(TooYoung(fits.Data.TooYoung));
         }
 
         if (spread.IsAssumed)
@@ -52,8 +50,13 @@ internal static class ProjectionCautions
         return disagreement is null ? cautions : [.. cautions, disagreement];
     }
 
+    /// <summary>Says that weigh-ins were left out as too young.</summary>
+    public static Caution TooYoung(int weighIns, string more = "") => new("young-weigh-ins-left-out", string.Create(
+        CultureInfo.InvariantCulture,
+        $"{weighIns} weigh-in{(weighIns == 1 ? "" : "s")} before {ProjectionData.YoungestDays:0} d left out: the first days follow no such curve and say little about the booked day.{more}"));
+
     /// <summary>Says that the weigh-ins won against the prior; null where they did not.</summary>
-    public static Caution? Disagreement(NodeFits fits)
+    public static Caution? Disagreement(NodeFits fits, GrowthPrior prior)
     {
         double share = 0;
         int best = 0;
@@ -63,10 +66,29 @@ internal static class ProjectionCautions
             best = fits.Weight(q) > fits.Weight(best) ? q : best;
         }
 
-        return share < LeastShare || fits.PriorDistance(best) > LargestDistance
-            ? new("prior-and-data-disagree", string.Create(
+        if (!(share < LeastShare || fits.PriorDistance(best) > LargestDistance))
+        {
+            return prior.Fallback is { } wider ? Unlike(fits, prior, wider) : null;
+        }
+
+        return new("prior-and-data-disagree", string.Create(
                 CultureInfo.InvariantCulture,
-                $"These weigh-ins do not look like the prior (share of its curves {100 * share:0.#} %): look for a wrong unit, age, sex or strain, or a bad spell. If all are right, another prior fits these birds better."))
+                $"These weigh-ins do not look like the prior (share of its curves {100 * share:0.#} %): look for a wrong unit, age, sex or strain, or a bad spell. If all are right, another prior fits these birds better."));
+    }
+
+    /// <summary>Says that the weigh-ins look more like the wider prior than like the narrow one before it; null where they do not.</summary>
+    private static Caution? Unlike(NodeFits fits, GrowthPrior prior, GrowthPrior wider)
+    {
+        (double own, double behind) = (0, 0);
+        for (int q = 0; q < fits.Plan.GompertzNodes; q++)
+        {
+            (own, behind) = fits.Plan.Nodes[q].Follows == prior ? (own + fits.Weight(q), behind) : (own, behind + fits.Weight(q));
+        }
+
+        return own < behind
+            ? new("unlike-the-prior", string.Create(
+                CultureInfo.InvariantCulture,
+                $"These weigh-ins do not look like \"{prior.Name}\" (chance {100 * own / (own + behind):0.#} %): the wider prior behind it counts more, \"{wider.Name}\". Look for another strain, a wrong unit, age or sex, or a bad spell."))
             : null;
     }
 

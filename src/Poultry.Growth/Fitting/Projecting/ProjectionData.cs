@@ -12,7 +12,7 @@ internal sealed class ProjectionData
     /// <summary>Younger chicks are not used: no curve of the recipe follows the first days (a Gompertz through a whole life is 60 % too heavy at hatch), and it was measured from 7 d on.</summary>
     public const double YoungestDays = 7;
 
-    public ProjectionData(WeighInSeries? weighIns, FlockSpread spread, ProjectionOptions options)
+    public ProjectionData(WeighInSeries? weighIns, FlockSpread spread, double weighInError)
     {
         List<(double Days, double Log, double Variance)> entries = [];
         foreach (WeighIn weighIn in weighIns ?? Enumerable.Empty<WeighIn>())
@@ -23,10 +23,8 @@ internal sealed class ProjectionData
                 continue;
             }
 
-            double days = weighIn.AgeDays;
-            double variance = Variance(spread, weighIn.Sex, days, weighIn.BirdsWeighed, options.WeighInError);
-            double log = Math.Log(weighIn.MeanKilograms / spread.Factor(weighIn.Sex, days));
-            Add(entries, days, log, variance);
+            double variance = Variance(spread, weighIn.Sex, weighIn.AgeDays, weighIn.BirdsWeighed, weighInError);
+            Add(entries, weighIn.AgeDays, spread.LogCurve(weighIn), variance);
         }
 
         (Days, Logs, Variances) = ([.. entries.Select(e => e.Days)], [.. entries.Select(e => e.Log)], [.. entries.Select(e => e.Variance)]);

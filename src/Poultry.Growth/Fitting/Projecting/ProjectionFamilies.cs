@@ -11,24 +11,30 @@ internal static class ProjectionFamilies
     /// <summary>The last row of the curve of medians.</summary>
     private const int LastDays = 120;
 
-    public static IReadOnlyList<FamilyWeight> Of(NodeFits fits)
+    public static IReadOnlyList<FamilyWeight> Of(NodeFits fits, GrowthPrior prior)
+    {
+        List<FamilyWeight> others = [];
+        for (int q = fits.Plan.GompertzNodes; q < fits.Count; q++)
+        {
+            others.Add(new FamilyWeight(fits.Plan.Nodes[q].Shape, null, fits.Plan.Nodes[q].Share, fits.Weight(q)));
+        }
+
+        GrowthPrior[] followed = prior.Fallback is { } wider ? [prior, wider] : [prior];
+        return [.. followed.Select(one => Together(fits, one)), .. others.OrderBy(family => family.Shape)];
+    }
+
+    private static FamilyWeight Together(NodeFits fits, GrowthPrior followed)
     {
         (double before, double after) = (0, 0);
-        List<FamilyWeight> others = [];
-        for (int q = 0; q < fits.Count; q++)
+        for (int q = 0; q < fits.Plan.GompertzNodes; q++)
         {
-            NodePlan.Node node = fits.Plan.Nodes[q];
-            if (q < fits.Plan.GompertzNodes)
+            if (fits.Plan.Nodes[q].Follows == followed)
             {
-                (before, after) = (before + node.Share, after + fits.Weight(q));
-            }
-            else
-            {
-                others.Add(new FamilyWeight(node.Shape, followsPrior: false, node.Share, fits.Weight(q)));
+                (before, after) = (before + fits.Plan.Nodes[q].Share, after + fits.Weight(q));
             }
         }
 
-        return [new FamilyWeight(0, followsPrior: true, before, after), .. others.OrderBy(family => family.Shape)];
+        return new FamilyWeight(0, followed, before, after);
     }
 
     /// <summary>The flock's median by day. The discrepancy fades after the last weigh-in, and where growth has all but ended that may show as a fall: there the table ends.</summary>

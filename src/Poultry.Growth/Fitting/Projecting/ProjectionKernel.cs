@@ -26,10 +26,7 @@ internal static class ProjectionKernel
         double best = double.NegativeInfinity;
         for (int q = 0; q < nodes.Length; q++)
         {
-            NodePlan.Node node = nodes[q];
-            NodeProblem problem = new(node.Shape, node.Prior, fits.Data, fits.Noise(q));
-            Start(fits, q);
-            double log = FitOne(fits, q, problem, workspace);
+            double log = Search(fits, q, workspace);
             fits.Weight(q) = log;
             fits.Failed += double.IsNegativeInfinity(log) ? 1 : 0;
             best = Math.Max(best, log);
@@ -66,13 +63,44 @@ internal static class ProjectionKernel
         Cholesky.Factor(noise, data.Count);
     }
 
-    private static void Start(NodeFits fits, int q)
+    /// <summary>
+    /// A node's evidence, from its neighbour's optimum; where the search is lost from there (towards a mature weight without limit), from the first node's, and from
+    /// the middle of the prior.
+    /// </summary>
+    private static double Search(NodeFits fits, int q, Span<double> workspace)
+    {
+        int neighbour = fits.Plan.Nodes[q].StartsFrom;
+        double log = FitFrom(fits, q, neighbour, workspace);
+        for (int other = 0; other >= -1 && neighbour >= 0 && double.IsNegativeInfinity(log); other--)
+        {
+            log = FitFrom(fits, q, other, workspace);
+        }
+
+        if (double.IsNegativeInfinity(log) && neighbour >= 0)
+        {
+            // Where this one is lost the next must not begin.
+            fits.Theta(neighbour).CopyTo(fits.Theta(q));
+        }
+
+        return log;
+    }
+
+    /// <summary>A node's evidence from a start: the optimum of another node, or the middle of the growth prior (-1).</summary>
+    private static double FitFrom(NodeFits fits, int q, int from, Span<double> workspace)
+    {
+        NodePlan.Node node = fits.Plan.Nodes[q];
+        NodeProblem problem = new(node.Shape, node.Prior, fits.Data, fits.Noise(q));
+        Start(fits, q, from);
+        return FitOne(fits, q, problem, workspace);
+    }
+
+    private static void Start(NodeFits fits, int q, int from)
     {
         NodePlan.Node node = fits.Plan.Nodes[q];
         Span<double> theta = fits.Theta(q);
-        if (node.StartsFrom >= 0)
+        if (from >= 0)
         {
-            fits.Theta(node.StartsFrom).CopyTo(theta);
+            fits.Theta(from).CopyTo(theta);
         }
         else
         {
