@@ -1,4 +1,5 @@
 using System.Globalization;
+using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Flock;
@@ -6,12 +7,11 @@ namespace Poultry.Growth.Flock;
 /// <summary>How many birds of a batch are alive at each age: as counted so far, and as expected from then on.</summary>
 public sealed class HeadCountPath
 {
-    private readonly Survival thereafter;
     private readonly int counted;
 
     private HeadCountPath(int placed, Age ageAtPlacement, IReadOnlyList<Deaths> deaths, Survival thereafter)
     {
-        (Placed, AgeAtPlacement, Deaths, this.thereafter) = (placed, ageAtPlacement, deaths, thereafter);
+        (Placed, AgeAtPlacement, Deaths, Thereafter) = (placed, ageAtPlacement, deaths, thereafter);
         counted = placed - deaths.Sum(day => day.Birds);
         CountedUntil = deaths.Count == 0 ? ageAtPlacement : deaths[^1].Age;
     }
@@ -27,6 +27,9 @@ public sealed class HeadCountPath
 
     /// <summary>Up to this age the birds were counted; what follows is expected.</summary>
     public Age CountedUntil { get; }
+
+    /// <summary>How birds die off after the last record.</summary>
+    public Survival Thereafter { get; }
 
     /// <summary>A batch of which no bird is lost.</summary>
     /// <param name="birds">1 or more.</param>
@@ -71,7 +74,7 @@ public sealed class HeadCountPath
         Require.Between(age.Days, AgeAtPlacement.Days, double.MaxValue, "d", nameof(age));
         return age <= CountedUntil
             ? Placed - Deaths.TakeWhile(day => day.Age <= age).Sum(day => day.Birds)
-            : counted * thereafter.ShareAlive(CountedUntil, age).Fraction;
+            : counted * Thereafter.ShareAlive(CountedUntil, age).Fraction;
     }
 
     /// <summary>The chance that more than so many birds are alive.</summary>
@@ -83,6 +86,15 @@ public sealed class HeadCountPath
         Require.AtLeast(birds, 0);
         return age <= CountedUntil
             ? Probability.FromFraction(BirdsAt(age) > birds ? 1 : 0)
-            : Probability.FromFraction(1 - thereafter.ChanceAtMost(birds, counted, CountedUntil, age).Fraction);
+            : Probability.FromFraction(1 - Thereafter.ChanceAtMost(birds, counted, CountedUntil, age).Fraction);
     }
+
+    /// <summary>Birds alive in a batch whose losses lie so many standard deviations from the usual.</summary>
+    internal double BirdsInBatch(Age age, double standardDeviations) =>
+        age <= CountedUntil ? BirdsAt(age) : counted * Thereafter.ShareAliveInBatch(CountedUntil, age, standardDeviations).Fraction;
+
+    /// <summary>The number of birds below which such a batch lies with a probability, each bird living by itself with the given share struck off at once.</summary>
+    internal int HeadInBatch(Age age, double standardDeviations, double probability, double kept) => age <= CountedUntil
+        ? (int)BirdsAt(age)
+        : Distributions.BinomialQuantile(probability, counted, kept * Thereafter.ShareAliveInBatch(CountedUntil, age, standardDeviations).Fraction);
 }

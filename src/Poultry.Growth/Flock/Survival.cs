@@ -76,20 +76,22 @@ public sealed class Survival
 
     /// <summary>The chance that at most so many birds are alive.</summary>
     /// <param name="birds">0 or more.</param>
-    /// <param name="alive">How many there were at the earlier age, 0 or more.</param>
+    /// <param name="started">How many there were at the earlier age, 0 or more.</param>
     /// <param name="from">The earlier age.</param>
     /// <param name="to">The later age.</param>
+    /// <param name="alive">The share of those that started alive: below 1 for chicks of which some are dead on arrival; 1 where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative, or the later age is the earlier.</exception>
-    public Probability ChanceAtMost(int birds, int alive, Age from, Age to)
+    public Probability ChanceAtMost(int birds, int started, Age from, Age to, Probability? alive = null)
     {
         Require.AtLeast(birds, 0);
-        Require.AtLeast(alive, 0);
+        Require.AtLeast(started, 0);
+        double first = alive?.Fraction ?? 1;
         double hazard = Hazard(from, to);
         (double sum, double weights) = (0, 0);
         for (int i = 0; i < Nodes; i++)
         {
             (double weight, double multiplier) = Node(i);
-            sum += weight * Distributions.BinomialAtMost(birds, alive, Math.Exp(-multiplier * hazard));
+            sum += weight * Distributions.BinomialAtMost(birds, started, first * Math.Exp(-multiplier * hazard));
             weights += weight;
         }
 

@@ -73,6 +73,32 @@ internal static class Distributions
         return successes >= trials ? 1 : SpecialFunctions.BetaRegularized(trials - successes, successes + 1.0, 1 - probability);
     }
 
+    /// <summary>The smallest number of successes that is not exceeded with a probability.</summary>
+    /// <param name="probability">Strictly between 0 and 1.</param>
+    /// <param name="trials">0 or more.</param>
+    /// <param name="success">Of one trial, 0 to 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
+    public static int BinomialQuantile(double probability, int trials, double success)
+    {
+        Require.AtLeast(trials, 0);
+        Require.Between(success, 0, 1, "");
+
+        // From the normal that is like it the number is a few steps away.
+        double guess = (trials * success) + (NormalQuantile(probability) * Math.Sqrt(trials * success * (1 - success)));
+        int successes = (int)Math.Clamp(Math.Round(guess), 0, trials);
+        while (successes > 0 && BinomialAtMost(successes - 1, trials, success) >= probability)
+        {
+            successes--;
+        }
+
+        while (BinomialAtMost(successes, trials, success) < probability)
+        {
+            successes++;
+        }
+
+        return successes;
+    }
+
     /// <summary>The probability that chi-square lies above a value of 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative, the degrees of freedom are not above 0, or one is not finite.</exception>
     public static double ChiSquareUpperTail(double value, double degreesOfFreedom)

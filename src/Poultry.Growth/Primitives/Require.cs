@@ -45,6 +45,10 @@ internal static class Require
         return value;
     }
 
+    public static T Named<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : struct, Enum =>
+        Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(name, "Not a named value of its enumeration.");
+
     public static IReadOnlyList<T> Some<T>(IReadOnlyList<T> values, [CallerArgumentExpression(nameof(values))] string? name = null)
     {
         ArgumentNullException.ThrowIfNull(values, name);
