@@ -1,0 +1,201 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+
+namespace Poultry.Growth.Files.Json;
+
+/// <summary>Reads one section of a JSON file by name and keeps every problem: missing, twice, unknown, of the wrong kind, out of range.</summary>
+/// <remarks>A name that is never asked for is unknown: <see cref="Close"/> tells it. A value of null counts as left out.</remarks>
+internal sealed class JsonSection
+{
+    private readonly JsonValue section;
+    private readonly ProblemList problems;
+    private readonly List<string> known = [];
+
+    private JsonSection(JsonValue section, ProblemList problems) => (this.section, this.problems) = (section, problems);
+
+    public delegate bool TryRead<T>(ReadOnlySpan<char> text, out T value, [NotNullWhen(false)] out string? problem);
+
+    public ProblemList Problems => problems;
+
+    /// <summary>The section; null, and a problem, where the value is none.</summary>
+    public static JsonSection? Of(JsonValue value, ProblemList problems)
+    {
+        if (value.Kind == JsonKind.Section)
+        {
+            return new(value, problems);
+        }
+
+        problems.Add(value.Line, value.Column, Field(value.Path), Shown(value), value.Words, "a section in { }");
+        return null;
+    }
+
+    /// <summary>A value of any kind; null where it is left out.</summary>
+    public JsonValue? Optional(string name)
+    {
+        known.Add(name);
+        JsonMember[] named = [.. section.Members.Where(member => member.Name == name)];
+        foreach (JsonMember again in named.Skip(1))
+        {
+            problems.Add(again.Line, again.Column, PathOf(name), null, "stands a second time", "each name once");
+        }
+
+        return named.Length > 0 && named[0].Value.Kind != JsonKind.Nothing ? named[0].Value : null;
+    }
+
+    /// <summary>A value of any kind; a problem where it is left out.</summary>
+    public JsonValue? Required(string name, string expected)
+    {
+        JsonValue? value = Optional(name);
+        if (value is null)
+        {
+            problems.Add(section.Line, section.Column, PathOf(name), null, "is missing", expected);
+        }
+
+        return value;
+    }
+
+    /// <summary>A section within; null where it is left out or none.</summary>
+    public JsonSection? Section(string name) => Optional(name) is { } value ? Of(value, problems) : null;
+
+    /// <summary>A quantity as text with its unit; null where it is left out or wrong.</summary>
+    public T? Quantity<T>(string name, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
+        where T : struct => Optional(name) is { } value ? Quantity(value, read, holds, range) : null;
+
+    /// <summary>A quantity that must be there.</summary>
+    public T? RequiredQuantity<T>(string name, TryRead<T> read, string expected, Func<T, bool>? holds = null)
+        where T : struct => Required(name, expected) is { } value ? Quantity(value, read, holds, expected) : null;
+
+    /// <summary>A quantity anywhere: the item of a list, say.</summary>
+    public T? Quantity<T>(JsonValue value, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
+        where T : struct
+    {
+        if (value.Kind is not (JsonKind.Text or JsonKind.Number))
+        {
+            Refuse(value, value.Words, range ?? "a quantity with its unit, in quotes");
+            return null;
+        }
+
+        if (!read(value.Text, out T quantity, out string? problem))
+        {
+            (string fault, string expected) = Parted(problem, value.Text);
+            Refuse(value, fault, expected);
+            return null;
+        }
+
+        if (holds?.Invoke(quantity) == false)
+        {
+            Refuse(value, "is out of range", range!);
+            return null;
+        }
+
+        return quantity;
+    }
+
+    /// <summary>Text that is not empty; null where it is left out or wrong.</summary>
+    public string? Text(string name, bool required = false, string expected = "text in quotes")
+    {
+        JsonValue? value = required ? Required(name, expected) : Optional(name);
+        if (value is { Kind: JsonKind.Text } && !string.IsNullOrWhiteSpace(value.Text))
+        {
+            return value.Text;
+        }
+
+        if (value is not null)
+        {
+            Refuse(value, value.Kind == JsonKind.Text ? "is empty" : value.Words, expected);
+        }
+
+        return null;
+    }
+
+    /// <summary>A whole number, bare; null where it is left out or wrong.</summary>
+    public int? Whole(string name, int low, int high, bool required = false)
+    {
+        string expected = string.Create(CultureInfo.InvariantCulture, $"a whole number without quotes, {low} to {high}");
+        JsonValue? value = required ? Required(name, expected) : Optional(name);
+        if (value is { Kind: JsonKind.Number } && int.TryParse(value.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int number) && number >= low && number <= high)
+        {
+            return number;
+        }
+
+        if (value is not null)
+        {
+            Refuse(value, value.Kind == JsonKind.Number ? "is no whole number in range" : value.Words, expected);
+        }
+
+        return null;
+    }
+
+    /// <summary>One of some names; the first where it is left out or wrong.</summary>
+    public T Choice<T>(string name, params IReadOnlyList<(string Name, T Value)> choices)
+    {
+        JsonValue? value = Optional(name);
+        foreach ((string word, T choice) in choices)
+        {
+            if (value is { Kind: JsonKind.Text } && value.Text == word)
+            {
+                return choice;
+            }
+        }
+
+        if (value is not null)
+        {
+            Refuse(value, value.Kind == JsonKind.Text ? "is unknown" : value.Words, string.Join(", ", choices.Select(choice => choice.Name)));
+        }
+
+        return choices[0].Value;
+    }
+
+    /// <summary>The items of a list that holds something; none where it is left out or no list.</summary>
+    public IReadOnlyList<JsonValue> List(string name, bool required = false, string expected = "a list in [ ]")
+    {
+        JsonValue? value = required ? Required(name, expected) : Optional(name);
+        if (value is { Kind: JsonKind.List, Items.Count: > 0 })
+        {
+            return value.Items;
+        }
+
+        if (value is not null)
+        {
+            Refuse(value, value.Kind == JsonKind.List ? "is empty" : value.Words, expected);
+        }
+
+        return [];
+    }
+
+    /// <summary>Says that a value cannot be.</summary>
+    public void Refuse(JsonValue value, string fault, string expected) => problems.Add(value.Line, value.Column, Field(value.Path), Shown(value), fault, expected);
+
+    /// <summary>Says that the section as a whole cannot be.</summary>
+    public void Refuse(string fault, string expected) => problems.Add(section.Line, section.Column, Field(section.Path), null, fault, expected);
+
+    /// <summary>Tells of names that nobody asked for.</summary>
+    public void Close()
+    {
+        foreach (JsonMember member in section.Members.Where(member => !known.Contains(member.Name)))
+        {
+            problems.Add(member.Line, member.Column, PathOf(member.Name), null, "is unknown", string.Join(", ", known));
+        }
+    }
+
+    private static string Field(string path) => path.Length == 0 ? "file" : path;
+
+    private static string? Shown(JsonValue value) => value.Kind is JsonKind.Text or JsonKind.Number or JsonKind.TrueOrFalse ? value.Text : null;
+
+    /// <summary>A sentence of <see cref="QuantityText"/> without the value that it begins with, cut where it says what was expected.</summary>
+    private static (string Fault, string Expected) Parted(string problem, string text)
+    {
+        string quoted = FileProblem.Quoted(text);
+        string rest = problem.StartsWith(quoted, StringComparison.Ordinal) ? problem[quoted.Length..].TrimStart() : problem;
+        int end = rest.IndexOf("; ", StringComparison.Ordinal);
+        string expected = end < 0 ? "a quantity with its unit" : rest[(end + 2)..];
+        foreach (string verb in new[] { "expected ", "write " })
+        {
+            expected = expected.StartsWith(verb, StringComparison.Ordinal) ? expected[verb.Length..] : expected;
+        }
+
+        return (end < 0 ? rest : rest[..end], expected);
+    }
+
+    private string PathOf(string name) => section.Path.Length == 0 ? name : section.Path + "." + name;
+}

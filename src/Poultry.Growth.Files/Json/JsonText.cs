@@ -1,0 +1,140 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace Poultry.Growth.Files.Json;
+
+/// <summary>JSON as values that know where they stand. Comments (// and /* */) and commas before a closing bracket are allowed; names may stand twice, which the reader of a section tells.</summary>
+internal ref struct JsonText
+{
+    private const int Deepest = 32;
+
+    private readonly ReadOnlySpan<byte> bytes;
+    private Utf8JsonReader reader;
+
+    /// <summary>Up to where lines are counted, and where the current one starts.</summary>
+    private int counted, line, lineStart;
+
+    private JsonText(ReadOnlySpan<byte> bytes)
+    {
+        this.bytes = bytes;
+        line = 1;
+        reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true, MaxDepth = Deepest });
+    }
+
+    /// <summary>The whole text as one section; null, and a problem, where it is no JSON or no section.</summary>
+    public static JsonValue? Read(string text, ProblemList problems)
+    {
+        byte[] bytes = Encoding.UTF8.GetBytes(text);
+        try
+        {
+            JsonText json = new(bytes);
+            json.reader.Read();
+            JsonValue root = json.Value("");
+            if (root.Kind == JsonKind.Section)
+            {
+                // Whatever follows the last bracket is an error that only reading on finds.
+                while (json.reader.Read())
+                {
+                }
+
+                return root;
+            }
+
+            problems.Add(root.Line, root.Column, "file", null, root.Words, "one section in { }");
+        }
+        catch (JsonException exception)
+        {
+            int at = Offset(bytes, (int)(exception.LineNumber ?? 0), (int)(exception.BytePositionInLine ?? 0));
+            (int line, int column) = Place(bytes, at);
+            problems.Add(line, column, "file", null, "is no JSON here: " + Reason(exception.Message), "names in quotes, a colon, a value, commas between; every bracket and quote closed");
+        }
+        catch (InvalidOperationException)
+        {
+            // A text with half of a surrogate pair: nobody types one.
+            problems.Add("file", null, "holds a broken escape", "text as typed");
+        }
+
+        return null;
+    }
+
+    private JsonValue Value(string path)
+    {
+        (int row, int column) = Here();
+        return reader.TokenType switch
+        {
+            JsonTokenType.StartObject => new(JsonKind.Section, path, row, column, "", Members(path), []),
+            JsonTokenType.StartArray => new(JsonKind.List, path, row, column, "", [], Items(path)),
+            JsonTokenType.String => new(JsonKind.Text, path, row, column, reader.GetString()!, [], []),
+            JsonTokenType.Number => new(JsonKind.Number, path, row, column, Encoding.UTF8.GetString(reader.ValueSpan), [], []),
+            JsonTokenType.True or JsonTokenType.False => new(JsonKind.TrueOrFalse, path, row, column, Encoding.UTF8.GetString(reader.ValueSpan), [], []),
+            _ => new(JsonKind.Nothing, path, row, column, "", [], []),
+        };
+    }
+
+    private List<JsonMember> Members(string path)
+    {
+        List<JsonMember> members = [];
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
+        {
+            (int row, int column) = Here();
+            string name = reader.GetString()!;
+            reader.Read();
+            members.Add(new(name, row, column, Value(path.Length == 0 ? name : path + "." + name)));
+        }
+
+        return members;
+    }
+
+    private List<JsonValue> Items(string path)
+    {
+        List<JsonValue> items = [];
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+        {
+            items.Add(Value(path + string.Create(CultureInfo.InvariantCulture, $"[{items.Count}]")));
+        }
+
+        return items;
+    }
+
+    /// <summary>Where the token starts. Tokens come in order, so that lines are counted once.</summary>
+    private (int Line, int Column) Here()
+    {
+        int at = (int)reader.TokenStartIndex;
+        for (; counted < at; counted++)
+        {
+            if (bytes[counted] == (byte)'\n')
+            {
+                line++;
+                lineStart = counted + 1;
+            }
+        }
+
+        return (line, Encoding.UTF8.GetCharCount(bytes[lineStart..at]) + 1);
+    }
+
+    private static (int Line, int Column) Place(ReadOnlySpan<byte> bytes, int at)
+    {
+        ReadOnlySpan<byte> before = bytes[..at];
+        return (before.Count((byte)'\n') + 1, Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]) + 1);
+    }
+
+    private static int Offset(ReadOnlySpan<byte> bytes, int line, int position)
+    {
+        int at = 0;
+        for (; line > 0 && bytes[at..].IndexOf((byte)'\n') is >= 0 and int next; line--)
+        {
+            at += next + 1;
+        }
+
+        return Math.Min(bytes.Length, at + position);
+    }
+
+    /// <summary>The first sentence without the place, which we tell our own way.</summary>
+    private static string Reason(string message)
+    {
+        int end = message.IndexOf(" LineNumber", StringComparison.Ordinal);
+        string first = (end < 0 ? message : message[..end]).TrimEnd('.', ' ');
+        return char.ToLowerInvariant(first[0]) + first[1..];
+    }
+}
