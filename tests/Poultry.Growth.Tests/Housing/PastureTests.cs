@@ -1,0 +1,113 @@
+using Poultry.Growth.Housing;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Tests.Housing;
+
+/// <summary>Shelters that are moved: ground, land, rest, and what is left on it.</summary>
+public class PastureTests
+{
+    private static readonly PasturePlan Batch = PasturePlan.Of(Area.FromSquareFeet(120), 2, 160, MoveSchedule.ByAge((Age.FromDays(21), 1), (Age.FromDays(42), 2)), Age.FromDays(21), Age.FromDays(56));
+
+    [Fact]
+    public void Moves_follow_the_birds_age()
+    {
+        // 21 days of one move and 14 of two, on 240 ft2.
+        Batch.GroundPerBatch.SquareFeet.Should().BeApproximately((21 + 28) * 240, 1e-6);
+        Batch.GroundPerBird.SquareFeet.Should().BeApproximately(49 * 1.5, 1e-6);
+        Batch.GroundPerBirdAndDay(Age.FromDays(30)).SquareFeet.Should().BeApproximately(1.5, 1e-9);
+        Batch.GroundPerBirdAndDay(Age.FromDays(45)).SquareFeet.Should().BeApproximately(3, 1e-9);
+        Batch.Density.AreaPerBird!.Value.SquareFeet.Should().BeApproximately(1.5, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0.25, 28, 7)]
+    [InlineData(0.25, 29, 8)]
+    [InlineData(1, 28, 28)]
+    [InlineData(2, 27.5, 55)]
+    public void A_position_begun_is_a_position_used(double movesPerDay, double days, int positions) =>
+        MoveSchedule.Steady(movesPerDay).Positions(Age.FromDays(21), Age.FromDays(21 + days)).Should().Be(positions);
+
+    [Theory]
+    [InlineData(1.5, 1)]
+    [InlineData(1.6, 2)]
+    [InlineData(3, 2)]
+    [InlineData(0.75, 0.5)]
+    [InlineData(0.6, 0.5)]
+    public void Moves_for_so_much_ground_are_rounded_to_the_safe_side(double squareFeet, double movesPerDay) =>
+        Batch.MovesPerDay(Area.FromSquareFeet(squareFeet)).Should().BeApproximately(movesPerDay, 1e-12);
+
+    [Theory]
+    [InlineData(1, 49, 0, 1)]
+    [InlineData(3, 49, 365, 3)]
+    [InlineData(3, 49, 49, 1.1)]
+    public void Land_gives_every_spot_its_rest(int batches, double intervalDays, double restDays, double batchesOfGround)
+    {
+        PastureSeason season = PastureSeason.Of(Batch, batches, Duration.FromDays(intervalDays), Duration.FromDays(restDays));
+
+        season.GroundPerSeason.SquareMeters.Should().BeApproximately(batches * Batch.GroundPerBatch.SquareMeters, 1e-9);
+        season.Land.SquareMeters.Should().BeLessThanOrEqualTo(batchesOfGround * Batch.GroundPerBatch.SquareMeters * (1 + 1e-12));
+        season.Land.SquareMeters.Should().BeLessThanOrEqualTo(season.GroundPerSeason.SquareMeters * (1 + 1e-12));
+        season.BirdsOnLand.BirdsPerHectare.Should().BeApproximately(batches * 160 / season.Land.Hectares, 1e-6);
+    }
+
+    [Fact]
+    public void New_ground_for_every_batch_carries_each_load_once()
+    {
+        PastureSeason season = PastureSeason.Of(Batch, 3, Duration.FromDays(49), Duration.FromDays(365));
+        Mass nitrogen = Mass.FromGrams(50);
+
+        season.PassesPerYear.Should().BeApproximately(1, 1e-12);
+        season.LoadPerYear(nitrogen).KilogramsPerSquareMeter.Should().BeApproximately(Batch.LoadOfPass(nitrogen).KilogramsPerSquareMeter, 1e-12);
+        (10_000 * Batch.LoadOfPass(nitrogen).KilogramsPerSquareMeter).Should().BeApproximately(0.050 * 10_000 / (73.5 * 0.09290304), 1e-6);
+    }
+
+    [Theory]
+    [InlineData(4, 28, 8)]
+    [InlineData(4, 29, 9)]
+    [InlineData(7, 0, 1)]
+    public void Paddocks_rest_while_one_is_in_use(double stayDays, double restDays, int paddocks) =>
+        PastureSeason.Paddocks(Duration.FromDays(stayDays), Duration.FromDays(restDays)).Should().Be(paddocks);
+
+    [Fact]
+    public void Nitrogen_is_what_was_eaten_less_what_was_kept()
+    {
+        NitrogenBalance bird = NitrogenBalance.Of(Mass.FromKilograms(4.5), Probability.FromPercent(19), Mass.FromKilograms(2.2));
+
+        bird.Eaten.Grams.Should().BeApproximately(136.8, 1e-9);
+        bird.Retained.Grams.Should().BeApproximately(61.6, 1e-9);
+        bird.Excreted.Grams.Should().BeApproximately(75.2, 1e-9);
+        bird.ToString().Should().Be("75.2 g of nitrogen excreted (136.8 g eaten, 61.6 g kept)");
+    }
+
+    [Fact]
+    public void A_gain_that_the_feed_cannot_have_made_is_refused()
+    {
+        Action balance = () => NitrogenBalance.Of(Mass.FromKilograms(1), Probability.FromPercent(20), Mass.FromKilograms(2));
+
+        balance.Should().Throw<ArgumentException>().WithMessage("A gain of 2 kg (4.41 lb) holds 56 g (1.98 oz) of nitrogen, the feed only 32 g (1.13 oz); expected feed and gain of the same time.*");
+    }
+
+    [Fact]
+    public void A_table_is_refused_outside_its_own_age()
+    {
+        Action other = () => ManureTable.Asae2005.NitrogenOfBird(Age.FromDays(56));
+
+        ManureTable.Asae2005.NitrogenOfBird(Age.FromDays(48)).Grams.Should().BeApproximately(53, 1e-9);
+        other.Should().Throw<ArgumentOutOfRangeException>().WithMessage("56 d is not allowed; the table holds at 48 d only: use a feed balance.*");
+    }
+
+    [Fact]
+    public void Phosphorus_that_the_carcass_does_not_hold_is_excreted() =>
+        FeedNutrients.PhosphorusExcreted(Mass.FromKilograms(4), Probability.FromPercent(0.6)).Grams.Should().BeApproximately(15.6, 1e-9);
+
+    [Fact]
+    public void Nonsense_is_refused()
+    {
+        Action noMoves = () => MoveSchedule.Steady(0), twice = () => MoveSchedule.ByAge((Age.Hatch, 1), (Age.Hatch, 2));
+        Action noTime = () => PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.Steady(1), Age.FromDays(30), Age.FromDays(30));
+
+        noMoves.Should().Throw<ArgumentOutOfRangeException>().WithMessage("0 moves/d is not allowed; expected above 0 moves/d*");
+        twice.Should().Throw<ArgumentException>().WithMessage("An age stands twice; expected each once.*");
+        noTime.Should().Throw<ArgumentOutOfRangeException>().WithMessage("30 d is not allowed; expected above 30 d*");
+    }
+}
