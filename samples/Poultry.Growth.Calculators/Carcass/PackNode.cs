@@ -1,0 +1,78 @@
+using Poultry.Growth.Carcass;
+
+namespace Poultry.Growth.Calculators.Carcass;
+
+/// <summary>The packs of one kind; null for a demand without limit.</summary>
+internal sealed record PackNode
+{
+    public required string Pack { get; init; }
+
+    public required string Piece { get; init; }
+
+    public required double PackKg { get; init; }
+
+    public required double Packs { get; init; }
+
+    /// <summary>With carcasses as light, and as heavy, as they may be; the lesser of the two first.</summary>
+    public required double LowPacks { get; init; }
+
+    public required double HighPacks { get; init; }
+
+    /// <summary>Standard deviation, as birds of random weight give them.</summary>
+    public required double PacksSd { get; init; }
+
+    public required double? AskedLow { get; init; }
+
+    public required double? AskedLikely { get; init; }
+
+    public required double? AskedHigh { get; init; }
+
+    public required double Sold { get; init; }
+
+    public required double? Short { get; init; }
+
+    public required double? OrdersFilledPercent { get; init; }
+
+    public required double Left { get; init; }
+
+    public required double Frozen { get; init; }
+
+    public required double LooseKg { get; init; }
+
+    public required double Revenue { get; init; }
+
+    public required double LowRevenue { get; init; }
+
+    public required double HighRevenue { get; init; }
+
+    public required double LeftRevenue { get; init; }
+
+    public static IReadOnlyList<PackNode> Of(CutsAnswer answer) =>
+    [
+        .. answer.Return.Packs.Select((pack, at) => (pack, light: answer.Light.Packs[at], heavy: answer.Heavy.Packs[at])).Select(all => Of(all.pack, all.light, all.heavy)),
+    ];
+
+    private static PackNode Of(PackSale pack, PackSale light, PackSale heavy) => new()
+    {
+        Pack = pack.Offer.ToString(),
+        Piece = pack.Offer.Piece,
+        PackKg = pack.PackWeight.Kilograms,
+        Packs = pack.ExpectedPacks,
+        LowPacks = Math.Min(pack.ExpectedPacks, Math.Min(light.ExpectedPacks, heavy.ExpectedPacks)),
+        HighPacks = Math.Max(pack.ExpectedPacks, Math.Max(light.ExpectedPacks, heavy.ExpectedPacks)),
+        PacksSd = pack.PacksDeviation,
+        AskedLow = pack.Offer.Demand.Packs?.Low,
+        AskedLikely = pack.Offer.Demand.Packs?.Likely,
+        AskedHigh = pack.Offer.Demand.Packs?.High,
+        Sold = pack.PacksSold,
+        Short = pack.Offer.Demand.IsUnlimited ? null : pack.PacksShort,
+        OrdersFilledPercent = pack.OrdersFilled?.Percent,
+        Left = pack.PacksLeft,
+        Frozen = pack.PacksFrozen,
+        LooseKg = pack.Loose.Kilograms,
+        Revenue = pack.Revenue.Amount,
+        LowRevenue = Math.Min(pack.Revenue.Amount, Math.Min(light.Revenue.Amount, heavy.Revenue.Amount)),
+        HighRevenue = Math.Max(pack.Revenue.Amount, Math.Max(light.Revenue.Amount, heavy.Revenue.Amount)),
+        LeftRevenue = pack.LeftRevenue.Amount,
+    };
+}
