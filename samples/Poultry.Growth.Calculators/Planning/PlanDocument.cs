@@ -1,0 +1,87 @@
+using System.Text.Json;
+using Poultry.Growth.Planning;
+
+namespace Poultry.Growth.Calculators.Planning;
+
+/// <summary>The answer of <c>plan</c> for programs.</summary>
+internal sealed record PlanDocument
+{
+    public required string File { get; init; }
+
+    public required string Name { get; init; }
+
+    /// <summary>The chance that every low and high claims.</summary>
+    public required double Level { get; init; }
+
+    /// <summary>Chicks placed.</summary>
+    public required int Chicks { get; init; }
+
+    public required IReadOnlyList<PlanOptionNode> Options { get; init; }
+
+    public required IReadOnlyList<BeatsNode> ChanceBeats { get; init; }
+
+    public required double? BreakEvenPricePerKg { get; init; }
+
+    public required OutcomeNode MarginalDay { get; init; }
+
+    public required WeighInValueNode? WeighInValue { get; init; }
+
+    public required IReadOnlyList<DriverNode> SpreadDrivers { get; init; }
+
+    public required string Recommendation { get; init; }
+
+    public required DateOnly RecommendedDate { get; init; }
+
+    public required IReadOnlyList<TimelineNode> Timeline { get; init; }
+
+    public required IReadOnlyList<CautionNode> Cautions { get; init; }
+
+    public required IReadOnlyList<SourceNode> Sources { get; init; }
+
+    public static PlanDocument Of(PlanAnswer answer)
+    {
+        HarvestComparison comparison = answer.Comparison;
+        return new()
+        {
+            File = answer.File,
+            Name = answer.Plan.Name,
+            Level = comparison.Recommended.Margin.Interval.Level,
+            Chicks = answer.Plan.Birds.Placed,
+            Options = [.. comparison.Options.Select(PlanOptionNode.Of)],
+            ChanceBeats =
+            [
+                .. from row in Enumerable.Range(0, comparison.Options.Count)
+                   from column in Enumerable.Range(0, comparison.Options.Count)
+                   where row != column
+                   select new BeatsNode(comparison.Options[row].Date.Date, comparison.Options[column].Date.Date, comparison.ChanceBeats(row, column).Percent),
+            ],
+            BreakEvenPricePerKg = comparison.BreakEvenPrice?.AmountPerKilogram,
+            MarginalDay = OutcomeNode.Of(comparison.MarginalDay, money => money.Amount),
+            WeighInValue = answer.WeighInWorth is { } worth ? new(answer.WeighIn.Days, 30, worth.Amount) : null,
+            SpreadDrivers = [.. comparison.SpreadDrivers.Select(driver => new DriverNode(driver.Name, driver.Share.Percent))],
+            Recommendation = comparison.Recommendation,
+            RecommendedDate = comparison.Recommended.Date.Date,
+            Timeline = [.. answer.Timeline.Select(TimelineNode.Of)],
+            Cautions = CautionNode.Of(answer.Cautions),
+            Sources = SourceNode.Of(PlanAnswer.Sources),
+        };
+    }
+
+    public string ToJson() => JsonSerializer.Serialize(this, Documents.Readable.PlanDocument);
+}
+
+/// <summary>The chance that a day beats another.</summary>
+internal sealed record BeatsNode(DateOnly Date, DateOnly Other, double Percent);
+
+/// <summary>What a weigh-in before the deadline is worth.</summary>
+internal sealed record WeighInValueNode(double AgeDays, int Birds, double Worth);
+
+/// <summary>What the spread comes from.</summary>
+internal sealed record DriverNode(string Name, double Percent);
+
+/// <summary>Something to do.</summary>
+internal sealed record TimelineNode(DateOnly Date, string? Time, string What, string Why, string Record, string? Caution)
+{
+    public static TimelineNode Of(TimelineEntry entry) => new(
+        entry.Date, entry.Time?.ToString("HH':'mm", System.Globalization.CultureInfo.InvariantCulture), entry.What, entry.Why, entry.Record, entry.Caution?.Text);
+}

@@ -1,0 +1,81 @@
+using Poultry.Growth.Evidence;
+using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
+using UnitsNet;
+
+namespace Poultry.Growth.Calculators.Planning;
+
+/// <summary>One day of killing, for programs. Money in the farm's currency.</summary>
+internal sealed record PlanOptionNode
+{
+    public required DateOnly Date { get; init; }
+
+    public required double AgeDays { get; init; }
+
+    public required OutcomeNode Head { get; init; }
+
+    public required OutcomeNode MeanKg { get; init; }
+
+    public required double? ShareInBandPercent { get; init; }
+
+    public required OutcomeNode FeedKg { get; init; }
+
+    public required double? DensityMetPercent { get; init; }
+
+    public required OutcomeNode SoldKg { get; init; }
+
+    public required OutcomeNode Revenue { get; init; }
+
+    public required OutcomeNode Cost { get; init; }
+
+    public required OutcomeNode Margin { get; init; }
+
+    public required double MarginWorstTenth { get; init; }
+
+    public required double ChanceOfLossPercent { get; init; }
+
+    public required double OrdersFilledPercent { get; init; }
+
+    public required double MarginPerBird { get; init; }
+
+    public required double? MarginPerKg { get; init; }
+
+    public required double MarginPerShelterDay { get; init; }
+
+    public required OutcomeNode MyopathyLossKg { get; init; }
+
+    public required double ChanceTooManyBirdsPercent { get; init; }
+
+    public required double ChanceTooFewBirdsPercent { get; init; }
+
+    public required DateOnly DecideBy { get; init; }
+
+    public static PlanOptionNode Of(HarvestOption option) => new()
+    {
+        Date = option.Date.Date,
+        AgeDays = option.Age.Days,
+        Head = OutcomeNode.Of(option.Head, birds => birds),
+        MeanKg = Kilograms(option.MeanWeight),
+        ShareInBandPercent = option.ShareWanted?.Percent,
+        FeedKg = Kilograms(option.Feed),
+        DensityMetPercent = option.ChanceDensityMet?.Percent,
+        SoldKg = Kilograms(option.Sold),
+        Revenue = Amount(option.Revenue),
+        Cost = Amount(option.Cost),
+        Margin = Amount(option.Margin),
+        MarginWorstTenth = option.BadCase.Amount,
+        ChanceOfLossPercent = option.ChanceOfLoss.Percent,
+        OrdersFilledPercent = option.OrdersFilled.Percent,
+        MarginPerBird = option.MarginPerBird.Amount,
+        MarginPerKg = option.MarginPerKilogram?.Amount,
+        MarginPerShelterDay = option.MarginPerShelterDay.Amount,
+        MyopathyLossKg = Kilograms(option.LesionLoss),
+        ChanceTooManyBirdsPercent = option.ChanceTooManyBirds.Percent,
+        ChanceTooFewBirdsPercent = option.ChanceTooFewBirds.Percent,
+        DecideBy = option.DecideBy,
+    };
+
+    private static OutcomeNode Kilograms(Estimate<Mass> estimate) => OutcomeNode.Of(estimate, weight => weight.Kilograms);
+
+    private static OutcomeNode Amount(Estimate<Money> estimate) => OutcomeNode.Of(estimate, money => money.Amount);
+}

@@ -1,0 +1,102 @@
+using Poultry.Growth.Evidence;
+using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Calculators.Planning;
+
+/// <summary>The decision on one screen: the recommendation, the days side by side, what drives the doubt, what to do when.</summary>
+internal static class PlanPage
+{
+    public static void Print(PlanAnswer answer, Page page)
+    {
+        HarvestComparison comparison = answer.Comparison;
+        page.Line("Plan of " + answer.Plan.Name + ": " + answer.Plan.Birds.Placed.ToString(System.Globalization.CultureInfo.InvariantCulture) + " chicks placed " + Numbers.Date(answer.Plan.Placed));
+        page.Line(comparison.Recommendation);
+        Options(comparison, page);
+        Chances(comparison, page);
+        Worth(answer, page);
+        Days(answer, page);
+        page.Cautions(answer.Cautions);
+        page.Sources(PlanAnswer.Sources);
+    }
+
+    private static void Options(HarvestComparison comparison, Page page)
+    {
+        string weight = page.Units.Weight;
+        page.Title("Days offered (" + Numbers.Percent(comparison.Options[0].Margin.Interval.Level) + " % intervals)");
+        page.Table(
+            ["<date", "age d", "head", "mean " + weight, "wanted %", "feed " + weight, "floor kept %", "sold " + weight, "revenue", "cost", "margin", "low", "high", "worst tenth", "a bird", "a shelter day", "decide by"],
+            comparison.Options.Select(option => (IReadOnlyList<string>)
+            [
+                Numbers.Date(option.Date.Date) + (option == comparison.Recommended ? " <-" : ""),
+                Numbers.Days(option.Age),
+                Numbers.Whole(option.Head.Value),
+                page.Units.Text(option.MeanWeight.Value, 2),
+                Share(option.ShareWanted),
+                page.Units.Text(option.Feed.Value, 0),
+                Share(option.ChanceDensityMet),
+                page.Units.Text(option.Sold.Value, 0),
+                Money(option.Revenue.Value),
+                Money(option.Cost.Value),
+                Money(option.Margin.Value),
+                Money(option.Margin.Interval.Low),
+                Money(option.Margin.Interval.High),
+                Money(option.BadCase),
+                Numbers.Fixed(option.MarginPerBird.Amount, 2),
+                Numbers.Fixed(option.MarginPerShelterDay.Amount, 2),
+                Numbers.Date(option.DecideBy),
+            ]));
+    }
+
+    private static void Chances(HarvestComparison comparison, Page page)
+    {
+        if (comparison.Options.Count < 2)
+        {
+            return;
+        }
+
+        page.Title("Chance that the day on the left beats the day above, in percent");
+        page.Table(
+            ["<", .. comparison.Options.Select(option => Numbers.Date(option.Date.Date))],
+            comparison.Options.Select((option, row) => (IReadOnlyList<string>)
+            [
+                Numbers.Date(option.Date.Date),
+                .. comparison.Options.Select((_, column) => row == column ? "-" : Numbers.Percent(comparison.ChanceBeats(row, column).Fraction)),
+            ]));
+    }
+
+    private static void Worth(PlanAnswer answer, Page page)
+    {
+        HarvestComparison comparison = answer.Comparison;
+        Estimate<Money> day = comparison.MarginalDay;
+        page.Title("What would change it");
+        page.Line("One day later at the same terms: " + Money(day.Value) + " (" + Money(day.Interval.Low) + " to " + Money(day.Interval.High) + ")");
+        if (comparison.BreakEvenPrice is { } price)
+        {
+            page.Line("The meat must bring " + price + " on average for the day to pay.");
+        }
+
+        if (answer.WeighInWorth is { } worth)
+        {
+            page.Line("Weighing 30 birds at " + answer.WeighIn + ", before the first deadline, is worth " + Money(worth) + " on average.");
+        }
+
+        page.Line("The doubt comes from: " + string.Join(", ", comparison.SpreadDrivers.Where(driver => driver.Share.Percent >= 1).Select(driver => driver.Name + " (" + Numbers.Percent(driver.Share.Fraction) + " %)")) + ".");
+        page.Line("For as many birds next time: " + answer.Chicks.Chicks.ToString(System.Globalization.CultureInfo.InvariantCulture) + " chicks are enough with a chance of " + answer.Chicks.ChanceOfEnough + ".");
+    }
+
+    private static void Days(PlanAnswer answer, Page page)
+    {
+        page.Title("What to do when, for " + Numbers.Date(answer.Comparison.Recommended.Date.Date));
+        page.Table(["<day", "<what", "<write down"], answer.Timeline.Select(entry => (IReadOnlyList<string>)
+        [
+            Numbers.Date(entry.Date) + (entry.Time is { } time ? time.ToString(" HH':'mm", System.Globalization.CultureInfo.InvariantCulture) : ""),
+            entry.What,
+            entry.Record,
+        ]));
+    }
+
+    private static string Share(Probability? share) => share is { } known ? Numbers.Percent(known.Fraction) : "-";
+
+    private static string Money(Money? money) => money is { } known ? Numbers.Whole(known.Amount) : "open";
+}

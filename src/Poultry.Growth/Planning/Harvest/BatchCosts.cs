@@ -1,0 +1,34 @@
+using Poultry.Growth.Primitives;
+using UnitsNet;
+
+namespace Poultry.Growth.Planning;
+
+/// <summary>What a batch costs beside feed and plant. What is not stated is nothing, and a forecast of money is then too good.</summary>
+public sealed class BatchCosts
+{
+    /// <summary>A chick, shipping included, 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public Money Chick { get; init => field = NotNegative(value, nameof(Chick)); }
+
+    /// <summary>Bedding of the batch, 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public Money Bedding { get; init => field = NotNegative(value, nameof(Bedding)); }
+
+    /// <summary>Whatever else the batch costs in any case: brooder heat, trips, the batch's part of shelters and fence; 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public Money Fixed { get; init => field = NotNegative(value, nameof(Fixed)); }
+
+    /// <summary>An hour of work, 0 or more. Own work at nothing makes any batch look well.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public Money LabourHour { get; init => field = NotNegative(value, nameof(LabourHour)); }
+
+    /// <summary>Work a day for the batch, 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
+    public Duration LabourADay { get; init => field = Duration.FromHours(Require.NotNegative(value.Hours, "h", nameof(LabourADay))); }
+
+    /// <summary>What so many chicks kept for so many days cost.</summary>
+    internal double Of(int chicks, double days) =>
+        (Chick.Amount * chicks) + Bedding.Amount + Fixed.Amount + (LabourHour.Amount * LabourADay.Hours * days);
+
+    private static Money NotNegative(Money money, string name) => Money.Of(Require.NotNegative(money.Amount, "", name));
+}

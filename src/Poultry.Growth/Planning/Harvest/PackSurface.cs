@@ -1,0 +1,84 @@
+using Poultry.Growth.Carcass;
+using Poultry.Growth.Flock;
+
+namespace Poultry.Growth.Planning;
+
+/// <summary>
+/// Packs by mean live weight and head: worked out exactly on a grid and read off between its points, since counting the packs of every draw by itself would take
+/// a thousand times as long. A test holds what is read off against the exact count.
+/// </summary>
+internal sealed class PackSurface
+{
+    private const int Weights = 9, Heads = 7;
+
+    private readonly double lowKilograms, kilogramStep, lowHead, headStep;
+    private readonly int offers;
+
+    /// <summary>At each point: packs and kilograms a pack of each offer, then charges for cutting and packing.</summary>
+    private readonly double[] points;
+
+    public PackSurface(BatchPlan plan, LiveState atKilling, Func<double, WeightDistribution> flock, (double Low, double High) kilograms, (double Low, double High) head)
+    {
+        offers = plan.Offers.Count;
+        (lowKilograms, kilogramStep) = (kilograms.Low, (kilograms.High - kilograms.Low) / (Weights - 1));
+        (lowHead, headStep) = (head.Low, Math.Max(1, (head.High - head.Low) / (Heads - 1)));
+        points = new double[Weights * Heads * Stride];
+        PlantConditions conditions = At(plan.Plant, atKilling);
+        for (int w = 0; w < Weights; w++)
+        {
+            WeightDistribution birds = flock(lowKilograms + (w * kilogramStep));
+            for (int h = 0; h < Heads; h++)
+            {
+                int count = Math.Max(1, (int)Math.Round(lowHead + (h * headStep)));
+                Fill(points.AsSpan(((w * Heads) + h) * Stride, Stride), PlantReturn.Of(DeliveredBirds.Of(count, birds, LiveState.FullFed), conditions, plan.Order, plan.Offers, plan.Cutting));
+            }
+        }
+    }
+
+    private int Stride => (2 * offers) + 1;
+
+    /// <summary>Packs and kilograms a pack of each offer, then charges, at a mean weight and a head.</summary>
+    public void At(double kilograms, double head, Span<double> values)
+    {
+        (int w, double x) = Cell((kilograms - lowKilograms) / kilogramStep, Weights);
+        (int h, double y) = Cell((head - lowHead) / headStep, Heads);
+        int corner = ((w * Heads) + h) * Stride;
+        for (int i = 0; i < Stride; i++)
+        {
+            double low = points[corner + i] + (y * (points[corner + Stride + i] - points[corner + i]));
+            int next = corner + (Heads * Stride) + i;
+            double high = points[next] + (y * (points[next + Stride] - points[next]));
+            values[i] = Math.Max(0, low + (x * (high - low)));
+        }
+    }
+
+    /// <summary>The cell of the grid and the place in it; beyond the grid its outermost cells go on.</summary>
+    private static (int Cell, double Place) Cell(double at, int count)
+    {
+        int cell = Math.Clamp((int)at, 0, count - 2);
+        return (cell, at - cell);
+    }
+
+    private static PlantConditions At(PlantConditions plant, LiveState atKilling) => new()
+    {
+        Dressing = plant.Dressing,
+        AtKilling = atKilling,
+        Withdrawal = plant.Withdrawal,
+        Condemned = plant.Condemned,
+        Trim = plant.Trim,
+        CuttingLoss = plant.CuttingLoss,
+        Water = plant.Water,
+        OtherParts = plant.OtherParts,
+    };
+
+    private void Fill(Span<double> point, PlantReturn back)
+    {
+        for (int offer = 0; offer < offers; offer++)
+        {
+            point[2 * offer] = back.Packs[offer].ExpectedPacks;
+            point[(2 * offer) + 1] = back.Packs[offer].PackWeight.Kilograms;
+        }
+
+        point[^1] = (back.Revenue - back.Value).Amount;
+    }
+}

@@ -1,0 +1,58 @@
+using Poultry.Growth.Flock;
+using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Tests.Planning;
+
+public class ChickOrderTests
+{
+    private static readonly Age Killing = Age.FromDays(56);
+    private static readonly Probability NineInTen = Probability.FromFraction(0.9);
+
+    [Fact]
+    public void Without_losses_the_order_is_the_birds_wanted() =>
+        ChickOrder.Enough(300, NineInTen, Need(0, Survival.WithoutLoss)).Chicks.Should().Be(300);
+
+    [Fact]
+    public void The_order_is_the_smallest_that_is_enough()
+    {
+        ChickNeed need = Need(1, Survival.FastGrowingOutdoor);
+        ChickOrder order = ChickOrder.Enough(300, NineInTen, need);
+
+        order.ChanceOfEnough.Should().BeGreaterThanOrEqualTo(NineInTen);
+        ChickOrder.Of(order.Chicks - 1, 300, need).ChanceOfEnough.Should().BeLessThan(NineInTen);
+        order.Chicks.Should().BeInRange(350, 375, "ten percent are lost as a rule, nearly twenty in one batch of twenty");
+    }
+
+    [Fact]
+    public void Chicks_dead_on_arrival_thin_the_order_like_any_other_loss()
+    {
+        // R 4.2.2: 1 - pbinom(289, 320, 0.97 * 0.95) with 3 % dead on arrival and one week of 5 %.
+        Survival survival = Survival.ByWeek([Probability.FromPercent(5), Probability.FromPercent(0)], logSpread: 0);
+
+        ChickOrder.Of(320, 290, Need(3, survival)).ChanceOfEnough.Fraction.Should().BeApproximately(0.867116863204, 1e-11);
+    }
+
+    [Fact]
+    public void Limits_are_held_against_the_birds_alive_at_their_age()
+    {
+        ChickNeed need = Need(0, Survival.FastGrowingOutdoor, BirdLimit.Of("plant", 300, Killing), BirdLimit.Of("brooder", 340, Age.FromDays(7)));
+        ChickOrder order = ChickOrder.Of(334, 290, need);
+
+        order.Limits[0].Exceeded.Percent.Should().BeInRange(30, 70, "three hundred are expected");
+        order.Limits[1].Exceeded.Percent.Should().Be(0, "there are fewer chicks than places");
+        order.Cautions.Select(caution => caution.Code).Should().Contain("limit-likely-exceeded").And.Contain("survival-assumed").And.Contain("large-losses");
+    }
+
+    [Fact]
+    public void What_makes_no_sense_is_refused()
+    {
+        FluentActions.Invoking(() => ChickOrder.Enough(0, NineInTen, Need(0, Survival.WithoutLoss))).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => ChickOrder.Enough(300, Probability.FromFraction(0.3), Need(0, Survival.WithoutLoss))).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*0.5 to 0.999*");
+        FluentActions.Invoking(() => Need(100, Survival.WithoutLoss)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => ChickOrder.Enough(900_000, NineInTen, Need(90, Survival.WithoutLoss))).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*expected fewer losses*");
+    }
+
+    private static ChickNeed Need(double percentInTransit, Survival survival, params IReadOnlyList<BirdLimit> limits) =>
+        ChickNeed.Of(Probability.FromPercent(percentInTransit), Age.Hatch, Killing, survival, limits);
+}
