@@ -14,6 +14,18 @@ switch (args)
     case ["study", "learning"]:
         Console.Write(LearningStudy.Page());
         break;
+    case ["study", "own-farm"]:
+        Console.Write(OwnFarmStudy.Page());
+        break;
+    case ["study", "shape-step"]:
+        Console.Write(ShapeStepStudy.Page());
+        break;
+    case ["study", "lesions"]:
+        Console.Write(LesionStudy.Page());
+        break;
+    case ["scaling"]:
+        ManyBatches.Run(Console.Out);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(NinePoints).Assembly).Run(args);
         break;

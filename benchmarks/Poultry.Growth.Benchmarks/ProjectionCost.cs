@@ -22,7 +22,7 @@ public class ProjectionCost
     public ProjectionCost()
     {
         FlockSpread spread = new(Sex.Male, WeighIns, ProjectionOptions.Default);
-        ProjectionData data = new(WeighIns, spread, ProjectionOptions.Default);
+        ProjectionData data = new(WeighIns, spread, ProjectionOptions.UsualWeighInError);
         fits = new NodeFits(new NodePlan(prior, ProjectionOptions.Default.ShapeStep), data);
         workspace = new double[ProjectionKernel.WorkspaceLength(data.Count)];
     }

@@ -9,7 +9,6 @@ namespace Poultry.Growth.Files;
 /// </remarks>
 public static class BatchHistoryFolder
 {
-    private const string Ending = ".csv";
     private const string Expected = "a folder with one weigh-in file (.csv) a batch";
 
     /// <summary>Reads every weigh-in file of a folder.</summary>
@@ -19,7 +18,7 @@ public static class BatchHistoryFolder
     {
         ArgumentNullException.ThrowIfNull(folder);
         ProblemList problems = new(folder);
-        string[] paths = Paths(folder, problems);
+        string[] paths = CsvFolder.Paths(folder, Expected, problems);
         WeighInFileOptions options = new() { ExcludeFlagged = excludeFlagged };
         WeighInReading[] files = [.. paths.Select(path => WeighInFile.Read(path, options))];
         FileProblem[] all = [.. problems.InOrder, .. files.SelectMany(file => file.Problems)];
@@ -31,32 +30,5 @@ public static class BatchHistoryFolder
             Files = files,
             Problems = all,
         };
-    }
-
-    private static string[] Paths(string folder, ProblemList problems)
-    {
-        try
-        {
-            string[] paths =
-            [
-                .. Directory.EnumerateFiles(folder)
-                    .Where(path => Path.GetExtension(path).Equals(Ending, StringComparison.OrdinalIgnoreCase) && Path.GetFileNameWithoutExtension(path).Trim().Length > 0)
-                    .Order(StringComparer.Ordinal),
-            ];
-            return paths.Length > 0 ? paths : Refuse("holds no .csv file");
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            // What a file in place of a folder throws differs from system to system.
-            return Refuse(File.Exists(folder) ? "is a file"
-                : exception is DirectoryNotFoundException ? "does not exist"
-                : "cannot be read (" + exception.Message.TrimEnd('.') + ")");
-        }
-
-        string[] Refuse(string fault)
-        {
-            problems.Add("folder", null, fault, Expected);
-            return [];
-        }
     }
 }

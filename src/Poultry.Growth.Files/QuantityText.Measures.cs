@@ -66,8 +66,8 @@ public static partial class QuantityText
     /// <param name="text">The text.</param>
     /// <param name="density">What it says, where it is one.</param>
     /// <param name="problem">What is wrong and what was expected, in one line, where it is not.</param>
-    public static bool TryFloorLoad(ReadOnlySpan<char> text, out AreaDensity density, [NotNullWhen(false)] out string? problem) =>
-        FloorLoads.TryRead(text, number => AreaDensity.FromKilogramsPerSquareMeter(number), out density, out problem);
+    public static bool TryFloorLoad(ReadOnlySpan<char> text, out StockingDensity density, [NotNullWhen(false)] out string? problem) =>
+        FloorLoads.TryRead(text, StockingDensity.FromKilogramsPerSquareMeter, out density, out problem);
 
     /// <summary>Reads a weight on a field: <c>170kg/ha</c>, <c>150lb/ac</c>.</summary>
     /// <param name="text">The text.</param>

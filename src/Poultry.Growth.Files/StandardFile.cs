@@ -7,14 +7,9 @@ using UnitsNet;
 namespace Poultry.Growth.Files;
 
 /// <summary>Reads a standard, a table of weights by age, from a table of text (CSV). The format is in docs/file-formats.md.</summary>
-/// <remarks>Nothing in a file makes these methods throw: every problem is found in one pass and told with its line and column.</remarks>
+/// <remarks>Every table carries <see cref="GrowthStandard.Target"/>. Nothing in a file makes these methods throw: every problem is found in one pass and told with its line and column.</remarks>
 public static class StandardFile
 {
-    /// <summary>The caution that goes with every standard.</summary>
-    public static Caution Target { get; } = new(
-        "standard-is-target",
-        "A standard is mostly a breeder's objective: a target that the best flocks reach indoors. A batch behind it may be a good batch; compare strain, sex and year too.");
-
     /// <summary>Reads a file.</summary>
     /// <param name="path">Where it is. A file that is missing, unreadable or not text is a problem of the result, not an exception.</param>
     public static StandardReading Read(string path)
@@ -56,7 +51,7 @@ public static class StandardFile
         {
             Name = label.Name,
             Year = label.Year,
-            Standard = TabulatedCurve.Of(label.Name + ", " + year, source, rows, Target),
+            Standard = TabulatedCurve.Of(label.Name + ", " + year, source, rows, GrowthStandard.Target),
         };
     }
 }

@@ -21,27 +21,35 @@ internal static class ChartStyle
     /// <summary>Wider fonts than ours find room in these margins.</summary>
     private static readonly OxyThickness Margins = new(78, 16, 30, 62);
 
-    public static PlotModel Plot(string title, string subtitle, string weightUnit)
+    /// <summary>A plot without axes.</summary>
+    public static PlotModel Bare(string title, string subtitle) => new()
     {
-        PlotModel plot = new()
-        {
-            Title = title,
-            Subtitle = subtitle,
-            TitleFontSize = 20,
-            SubtitleFontSize = 15,
-            TitlePadding = 8,
-            Padding = new OxyThickness(10, 14, 14, 10),
-            PlotMargins = Margins,
-            DefaultFont = "Helvetica, Arial, sans-serif",
-            DefaultFontSize = FontSize,
-            TextColor = Ink,
-            SubtitleColor = Faint,
-            Background = OxyColors.White,
-            PlotAreaBorderThickness = new OxyThickness(1, 0, 0, 1),
-            PlotAreaBorderColor = Faint,
-        };
-        plot.Axes.Add(Axis(AxisPosition.Bottom, "age, d", 7));
-        plot.Axes.Add(Axis(AxisPosition.Left, "live weight, " + weightUnit, double.NaN));
+        Title = title,
+        Subtitle = subtitle,
+        TitleFontSize = 20,
+        SubtitleFontSize = 15,
+        TitlePadding = 8,
+        Padding = new OxyThickness(10, 14, 14, 10),
+        PlotMargins = Margins,
+        DefaultFont = "Helvetica, Arial, sans-serif",
+        DefaultFontSize = FontSize,
+        TextColor = Ink,
+        SubtitleColor = Faint,
+        Background = OxyColors.White,
+        PlotAreaBorderThickness = new OxyThickness(1, 0, 0, 1),
+        PlotAreaBorderColor = Faint,
+    };
+
+    /// <summary>A plot of live weight by age.</summary>
+    public static PlotModel Plot(string title, string subtitle, string weightUnit) =>
+        Plot(title, subtitle, Axis(AxisPosition.Bottom, "age, d", 7), Axis(AxisPosition.Left, "live weight, " + weightUnit, double.NaN));
+
+    /// <summary>A plot of anything, with a legend.</summary>
+    public static PlotModel Plot(string title, string subtitle, Axis bottom, Axis left)
+    {
+        PlotModel plot = Bare(title, subtitle);
+        plot.Axes.Add(bottom);
+        plot.Axes.Add(left);
         plot.Legends.Add(new Legend
         {
             LegendPosition = LegendPosition.LeftTop,
@@ -73,7 +81,8 @@ internal static class ChartStyle
         });
     }
 
-    private static LinearAxis Axis(AxisPosition position, string title, double step) => new()
+    /// <summary>An axis that starts at 0.</summary>
+    public static LinearAxis Axis(AxisPosition position, string title, double step) => new()
     {
         Position = position,
         Title = title,

@@ -21,15 +21,32 @@ internal sealed class CommonOptions
     public double Level { get; private set; } = GrowthFit.DefaultLevel;
 
     /// <summary>Where the chart goes; null where none is wanted.</summary>
-    public ChartFile? Chart { get; private set; }
+    public OutputFile? Chart { get; private set; }
 
-    public static CommonOptions AddTo(Command command)
+    /// <summary>Adds them to a command.</summary>
+    /// <param name="command">The command.</param>
+    /// <param name="withChart">Whether there is something to draw.</param>
+    public static CommonOptions AddTo(Command command, bool withChart = true)
     {
         CommonOptions options = new();
         command.Add(options.json);
         command.Add(options.units);
         command.Add(options.level);
-        command.Add(options.chart);
+        if (withChart)
+        {
+            command.Add(options.chart);
+        }
+
+        return options;
+    }
+
+    /// <summary>For an answer in a few figures: no chart.</summary>
+    public static CommonOptions AddWithoutChartTo(Command command)
+    {
+        CommonOptions options = new();
+        command.Add(options.json);
+        command.Add(options.units);
+        command.Add(options.level);
         return options;
     }
 
@@ -38,7 +55,7 @@ internal sealed class CommonOptions
         Json = words.Given(json);
         Units = words.Choice(units, ("metric", Units.Metric), ("us", Units.Us));
         Level = words.Level(level) ?? GrowthFit.DefaultLevel;
-        Chart = words.Text(chart) is { } path ? ChartFile.At(path, problem => words.Refuse(chart.Name + ": " + problem)) : null;
+        Chart = words.Text(chart) is { } path ? OutputFile.OfChart(path, chart.Name, words.Refuse) : null;
     }
 
     /// <summary>Gives an answer the way it was asked for; where there is none, the status and reason are the text and no chart is drawn.</summary>
@@ -60,4 +77,8 @@ internal sealed class CommonOptions
 
         return isThere ? Exit.Done : Exit.NoAnswer;
     }
+
+    /// <summary>An answer without a chart; it is always there.</summary>
+    public int Answer(Func<string> document, Action<Page> print, TextWriter output, TextWriter errors) =>
+        Answer(isThere: true, () => "", document, print, output, errors);
 }

@@ -12,6 +12,9 @@ internal static class DemoCommand
     /// <summary>The demo batch from the root of the repository.</summary>
     public const string File = "samples/Poultry.Growth.Calculators/data/" + Name;
 
+    /// <summary>Invented past batches from the root of the repository.</summary>
+    public const string History = "samples/Poultry.Growth.Calculators/data/meadow-history";
+
     private const string Name = "meadow-batch.csv";
 
     /// <summary>The copy beside the program, which is there wherever it is started from.</summary>
@@ -34,7 +37,7 @@ internal static class DemoCommand
         page.Title("Commands");
         foreach (Command command in commands)
         {
-            page.Line("  " + command.Name.PadRight(8) + command.Description);
+            page.Line("  " + command.Name.PadRight(11) + command.Description);
         }
 
         page.Line("  Each explains itself: poultry-growth fit --help");

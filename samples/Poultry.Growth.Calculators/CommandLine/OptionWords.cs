@@ -26,6 +26,24 @@ internal sealed class OptionWords(ParseResult parsed)
 
     public bool Given(Option<bool> flag) => parsed.GetValue(flag);
 
+    /// <summary>Whether an option stands there, with a word behind it or not.</summary>
+    public bool Stands(Option option) => parsed.GetResult(option) is { Implicit: false };
+
+    /// <summary>Counts and figures that have no unit, as one number.</summary>
+    public double? Number(Option<string?> option, double low, double high, string expected)
+    {
+        if (parsed.GetValue(option) is not { } text)
+        {
+            return null;
+        }
+
+        bool isNumber = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number);
+        string? fault = isNumber ? null : text.Contains(',', StringComparison.Ordinal) ? "has a decimal comma" : "is not a number";
+        return fault is null
+            ? Holds(number >= low && number <= high, option, expected) ? number : null
+            : Nothing<double>(option, "\"" + text + "\" " + fault + "; expected " + expected);
+    }
+
     /// <summary>A weight above 0.</summary>
     public Mass? Weight(Option<string?> option) => Read<Mass>(option, QuantityText.TryMass) is { } weight && Holds(weight.Kilograms > 0, option, "a weight above 0")
         ? weight
@@ -45,7 +63,7 @@ internal sealed class OptionWords(ParseResult parsed)
 
     public Area? Area(Option<string?> option) => Read<Area>(option, QuantityText.TryArea);
 
-    public AreaDensity? FloorLoad(Option<string?> option) => Read<AreaDensity>(option, QuantityText.TryFloorLoad);
+    public StockingDensity? FloorLoad(Option<string?> option) => Read<StockingDensity>(option, QuantityText.TryFloorLoad);
 
     public AreaDensity? FieldLoad(Option<string?> option) => Read<AreaDensity>(option, QuantityText.TryFieldLoad);
 
@@ -61,6 +79,14 @@ internal sealed class OptionWords(ParseResult parsed)
 
     public Money? Money(Option<string?> option) => Read<Money>(option, QuantityText.TryMoney);
 
+    /// <summary>A temperature that birds live in; null, and a problem, where it is another.</summary>
+    public Temperature? Between(Option<string?> option, Temperature? temperature) =>
+        temperature is { } known && Holds(known.DegreesCelsius is >= -20 and <= 50, option, "-20C to 50C (-4F to 122F)") ? known : null;
+
+    /// <summary>Energy that a feed has; null, and a problem, where it is another.</summary>
+    public SpecificEnergy? Between(Option<string?> option, SpecificEnergy? energy) =>
+        energy is { } known && Holds(known.KilojoulesPerKilogram is >= 4184 and <= 20920, option, "1000kcal/kg to 5000kcal/kg") ? known : null;
+
     /// <summary>A share as a fraction, within bounds given in percent.</summary>
     public double? Percent(Option<string?> option, double low, double high)
     {
@@ -69,20 +95,7 @@ internal sealed class OptionWords(ParseResult parsed)
     }
 
     /// <summary>The chance that intervals claim: 0.90.</summary>
-    public double? Level(Option<string?> option)
-    {
-        const string Expected = "a number between 0.5 and 0.999, as in 0.90";
-        if (parsed.GetValue(option) is not { } text)
-        {
-            return null;
-        }
-
-        bool isNumber = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double level);
-        string? fault = isNumber ? null : text.Contains(',', StringComparison.Ordinal) ? "has a decimal comma" : "is not a number";
-        return fault is null
-            ? Holds(level is >= 0.5 and <= 0.999, option, Expected) ? level : null
-            : Nothing<double>(option, "\"" + text + "\" " + fault + "; expected " + Expected);
-    }
+    public double? Level(Option<string?> option) => Number(option, 0.5, 0.999, "a number between 0.5 and 0.999, as in 0.90");
 
     /// <summary>A number of birds, 1 or more.</summary>
     public int? Birds(Option<string?> option)
@@ -95,6 +108,19 @@ internal sealed class OptionWords(ParseResult parsed)
         return TryBirds(text, out int birds)
             ? birds
             : Nothing<int>(option, "\"" + text + "\" is not a number of birds; expected a whole number of 1 or more");
+    }
+
+    /// <summary>A whole number within bounds.</summary>
+    public int? Whole(Option<string?> option, int low, int high)
+    {
+        if (parsed.GetValue(option) is not { } text)
+        {
+            return null;
+        }
+
+        return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= low && number <= high
+            ? number
+            : Nothing<int>(option, "\"" + text + "\" is out of range; expected " + string.Create(CultureInfo.InvariantCulture, $"a whole number, {low} to {high}"));
     }
 
     /// <summary>One of some names; the first where none is given.</summary>

@@ -46,7 +46,7 @@ internal sealed record WeighDocument
         Flock = answer.Flock,
         WithinPercent = 100 * answer.Precision,
         Level = answer.Level,
-        Flagged = FlaggedNode.Of(answer.Reading),
+        Flagged = FlaggedNode.Of(answer.Reading.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(WeighAnswer.Sources),
     };

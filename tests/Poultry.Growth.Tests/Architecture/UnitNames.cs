@@ -13,12 +13,13 @@ internal static partial class UnitNames
     {
         "kilograms", "grams", "pounds", "ounces", "days", "weeks", "hours", "minutes", "seconds", "percent", "celsius", "fahrenheit",
         "meters", "centimeters", "feet", "inches", "hectares", "acres", "litres", "kilocalories", "megajoules", "watts", "ppm", "birds",
+        "packs", "pieces", "batches", "cycles",
     };
 
     /// <summary>Words after "per" and "square" or "cubic": <c>perDay</c>, <c>kilogramsPerSquareMeter</c>.</summary>
     private static readonly HashSet<string> Denominators = new(StringComparer.OrdinalIgnoreCase)
     {
-        "day", "week", "hour", "bird", "kilogram", "gram", "pound", "meter", "foot", "hectare", "acre", "litre", "bag",
+        "day", "week", "hour", "year", "bird", "kilogram", "gram", "pound", "meter", "foot", "hectare", "acre", "litre", "bag",
     };
 
     /// <summary>Meanings of a number that has no unit, wherever the name stands.</summary>
@@ -26,6 +27,7 @@ internal static partial class UnitNames
     {
         ["level"] = "the chance, 0 to 1, that an interval claims",
         ["share"] = "a part of the whole, 0 to 1",
+        ["ratio"] = "a weight over a weight, above 0",
         ["chance"] = "a probability, 0 to 1",
         ["precision"] = "the half-width of an interval as a part of the mean, 0 to 1",
         ["coefficientOfVariation"] = "a standard deviation as a part of the mean, 0 or more",
@@ -45,13 +47,18 @@ internal static partial class UnitNames
         ["exponent"] = "of the López law",
         ["shape"] = "of the Richards law",
         ["constant"] = "b of the older writing of a law",
+        ["logit"] = "ln of a share over the rest",
+        ["oddsRatio"] = "odds over odds, above 0",
     };
 
     /// <summary>Members whose unit is said beside them, or whose meaning belongs to one type: type and member, or type, member and parameter.</summary>
     private static readonly Dictionary<string, string> Explained = new()
     {
+        ["BatchFigures.BroilerIndex"] = "the trade's index, as defined beside it",
+        ["BatchFigures.ProductionEfficiencyFactor"] = "the trade's index, as defined beside it",
         ["ComparedFamily.Weight"] = "a part of the evidence, 0 to 1",
         ["CurveFamily.Evaluate.gradient"] = "kg per unit of the parameter, which CurveParameter states",
+        ["FarmFactor.Interval"] = "of feed eaten over feed forecast",
         ["FitResidual.Standardised"] = "in standard deviations",
         ["FittedCurveRecord.Coordinates"] = "in the coordinates of the fit",
         ["FittedCurveRecord.Covariance"] = "in the coordinates of the fit",
@@ -65,12 +72,27 @@ internal static partial class UnitNames
         ["GrowthPrior.FromMoments.covariances"] = "of (ln kg, ln 1/d, d)",
         ["GrowthPrior.FromMoments.means"] = "ln kg, ln 1/d, d",
         ["GrowthPrior.Means"] = "ln kg, ln 1/d, d",
+        ["CutSet.Growing.exponents"] = "of carcass weight, a pure number",
+        ["CutSets.TwoPointExponents"] = "of carcass weight, a pure number",
         ["SexDimorphism.FemaleShareAt"] = "female over male weight",
         ["GrowthFit.ProfileLimits"] = "in the unit that CurveParameter states",
         ["GrowthFit.ResidualStandardDeviation"] = "kg or a part of the weight, by the error model",
         ["SexDimorphism.FemaleRatioAt"] = "a weight over a weight",
-        ["LearnedPrior.CoefficientOfVariationAt"] = "between batches, as a part of the mean, 0 or more",
+        ["LearnedPrior.BetweenBatchesAt"] = "between batches, as a part of the mean, 0 or more",
         ["LearnedPrior.BetweenBatches"] = "of ln A, ln k and t* in d, as GrowthPrior has them",
+        ["OddsRatio.Value"] = "odds over odds",
+        ["OddsRatio.Low"] = "odds over odds",
+        ["OddsRatio.High"] = "odds over odds",
+        ["RiskSensitivity.Low"] = "in the unit that its Name states",
+        ["RiskSensitivity.High"] = "in the unit that its Name states",
+        ["Limit.Value"] = "in the unit that LimitUnits names for its subject",
+        ["LimitClause.Value"] = "in the unit that LimitUnits names for its subject",
+        ["LimitClause..ctor.value"] = "in the unit that LimitUnits names for its subject",
+        ["LimitVerdict.Value"] = "in the unit that LimitUnits names for its limit's subject",
+        ["Measured.Value"] = "in the unit that LimitUnits names for its subject",
+        ["BatchPlan.Prices"] = "a price over the price stated",
+        ["BatchHarvest.Prices"] = "a price over the price stated",
+        ["HarvestOption.Head"] = "birds",
         ["ValidityRange.Low"] = "in the range's own Unit",
         ["ValidityRange.High"] = "in the range's own Unit",
         ["ValidityRange..ctor.low"] = "in the unit given beside it",

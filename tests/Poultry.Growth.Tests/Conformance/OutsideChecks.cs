@@ -11,7 +11,11 @@ public class OutsideChecks
     /// <summary>The rooms, each with its checks and what could not be checked.</summary>
     private static readonly (string Room, IReadOnlyList<OutsideCheck> Checks, IReadOnlyList<string> NotChecked)[] Rooms =
     [
+        ("carcass", CarcassChecks.All, CarcassChecks.NotChecked),
         ("flock", FlockChecks.All, FlockChecks.NotChecked),
+        ("feeding", FeedingChecks.All, FeedingChecks.NotChecked),
+        ("myopathy", MyopathyChecks.All, MyopathyChecks.NotChecked),
+        ("housing", HousingChecks.All, HousingChecks.NotChecked),
     ];
 
     public static TheoryData<string> Ids => new(Rooms.SelectMany(room => room.Checks.Select(check => room.Room + " " + check.Id)));

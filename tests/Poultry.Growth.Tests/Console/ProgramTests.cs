@@ -17,7 +17,7 @@ public sealed class ProgramTests
         run.Exit.Should().Be(0);
         run.Errors.Should().BeEmpty();
         run.Output.Should().StartWith("The demo batch (invented)").And.Contain("| mature weight  |").And.Contain("|  * 56 | 2027-06-06 |")
-            .And.Contain("\n  weigh   ").And.Contain("\n  fit     ").And.Contain("\n  project ").And.Contain("\n  compare ");
+            .And.Contain("\n  weigh   ").And.Contain("\n  fit     ").And.Contain("\n  project ").And.Contain("\n  compare  ").And.Contain("\n  myopathy ");
     }
 
     [Fact]
@@ -42,6 +42,19 @@ public sealed class ProgramTests
     [InlineData("weigh")]
     [InlineData("project")]
     [InlineData("compare")]
+    [InlineData("feed")]
+    [InlineData("energy")]
+    [InlineData("water")]
+    [InlineData("figures")]
+    [InlineData("withdrawal")]
+    [InlineData("heat")]
+    [InlineData("cuts")]
+    [InlineData("space")]
+    [InlineData("brooder")]
+    [InlineData("pasture")]
+    [InlineData("crates")]
+    [InlineData("air")]
+    [InlineData("standards")]
     public void Help_ends_with_an_example_that_works(params string[] command)
     {
         ConsoleRun help = ConsoleRun.Of([.. command, "--help"]);
@@ -95,6 +108,7 @@ public sealed class ProgramTests
             ["weigh", ConsoleRun.Demo, "--units", "us"], ["fit", ConsoleRun.Demo, "--level", "0,9"], ["fit"],
             ["project", ConsoleRun.Demo, "--target", "2.6kg", "--bands", "1.8kg,2.6kg", "--next-weigh-in", "20@49d"], ["project", "--json"],
             ["compare", ConsoleRun.Demo, "--standard", ConsoleRun.Standard],
+            ["cuts", "--live", "2.9kg", "--birds", "120", "--live-state", "12h", "--order", "40%", "--prices", Repository.PathOf("samples/Poultry.Growth.Calculators/data/meadow-prices.csv")],
         ];
         using Scratch scratch = new();
         ConsoleRun[] expected = [.. calls.Select(ConsoleRun.Of)];

@@ -28,8 +28,8 @@ public class MeasureTextTests
     {
         Read<Length>(QuantityText.TryLength, "3ft").Meters.Should().BeApproximately(0.9144, 1e-12);
         Read<Length>(QuantityText.TryLength, "97cm").Meters.Should().BeApproximately(0.97, 1e-12);
-        Read<AreaDensity>(QuantityText.TryFloorLoad, "6.5lb/ft2").KilogramsPerSquareMeter.Should().BeApproximately(31.73578, 1e-5);
-        Read<AreaDensity>(QuantityText.TryFloorLoad, "33kg/m2").KilogramsPerSquareMeter.Should().Be(33);
+        Read<StockingDensity>(QuantityText.TryFloorLoad, "6.5lb/ft2").KilogramsPerSquareMeter.Should().BeApproximately(31.73578, 1e-5);
+        Read<StockingDensity>(QuantityText.TryFloorLoad, "33kg/m2").KilogramsPerSquareMeter.Should().Be(33);
         Read<AreaDensity>(QuantityText.TryFieldLoad, "170kg/ha").KilogramsPerSquareMeter.Should().BeApproximately(0.017, 1e-15);
         Read<AreaDensity>(QuantityText.TryFieldLoad, "151.67lb/ac").KilogramsPerSquareMeter.Should().BeApproximately(0.017, 1e-6);
         Read<SpecificEnergy>(QuantityText.TryFeedEnergy, "3100kcal/kg").MegajoulesPerKilogram.Should().BeApproximately(12.9704, 1e-12);

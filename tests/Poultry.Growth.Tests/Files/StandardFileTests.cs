@@ -1,4 +1,5 @@
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Curves;
 using Poultry.Growth.Files;
 using Poultry.Growth.Primitives;
 
@@ -48,7 +49,7 @@ public sealed class StandardFileTests
         reading.Standard!.Model.Name.Should().Be("Made up, males, 2022");
         reading.Standard.Model.Citations[0].Should().Match<Citation>(
             source => source.ToString() == "A page that nobody printed, as typed into f.csv" && source.HowKnown == HowKnown.Secondary);
-        reading.Standard.Cautions.Should().Equal(StandardFile.Target);
+        reading.Standard.Cautions.Should().Equal(GrowthStandard.Target);
         reading.Standard.WeightAt(Age.FromDays(7)).Grams.Should().BeApproximately(150, 1e-9);
         reading.Standard.WeightAt(Age.FromDays(14)).Grams.Should().BeApproximately(400, 1e-9);
     }

@@ -1,0 +1,21 @@
+using Poultry.Growth.Curves;
+using Poultry.Growth.Fitting;
+
+namespace Poultry.Growth.Files;
+
+/// <summary>What is known of the weights of a batch: weigh-ins and a prior, or a table.</summary>
+public sealed class BatchWeights
+{
+    internal BatchWeights()
+    {
+    }
+
+    /// <summary>The weigh-ins; null where there are none yet, or a table is given.</summary>
+    public WeighInReading? WeighIns { get; internal init; }
+
+    /// <summary>What was known beforehand; null where a table is given.</summary>
+    public GrowthPrior? Prior { get; internal init; }
+
+    /// <summary>A table of weights that the batch is taken to follow; null where it is projected.</summary>
+    public TabulatedCurve? Table { get; internal init; }
+}

@@ -1,0 +1,162 @@
+using System.Text.Json;
+using System.Xml.Linq;
+using Poultry.Growth.Carcass;
+using Poultry.Growth.Fitting;
+using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Tests.ConsoleRuns;
+
+/// <summary>What <c>cuts</c> prints is what the library says.</summary>
+public sealed class CutsCommandTests : IDisposable
+{
+    private static readonly string[] Birds = ["cuts", "--live", "2.9kg", "--birds", "300", "--live-state", "full-fed", "--off-feed", "12h"];
+
+    private static readonly string Prices = Repository.PathOf("samples/Poultry.Growth.Calculators/data/meadow-prices.csv");
+
+    private readonly Scratch scratch = new();
+
+    public void Dispose() => scratch.Dispose();
+
+    [Fact]
+    public void Balance_and_pieces_have_the_library_s_numbers()
+    {
+        JsonElement json = Cuts("--order", "40%", "--cutting-loss", "1%", "--part", "giblets=4%");
+        double ratio = SexDimorphism.FemaleRatioAt(Age.FromDays(56));
+        Mass male = Mass.FromKilograms(2.9 * 2 / (1 + ratio));
+        PlantReturn expected = PlantReturn.Of(
+            DeliveredBirds.Of(300, WeightDistribution.OfSexes(male, male * ratio, Probability.FromFraction(0.5), 0.10), LiveState.FullFed),
+            new PlantConditions
+            {
+                Dressing = Dressings.For(BirdType.Fast),
+                AtKilling = LiveState.OffFeed(Duration.FromHours(12)),
+                CuttingLoss = Probability.FromPercent(1),
+                OtherParts = [NamedPart.Of("giblets", Probability.FromPercent(4))],
+            },
+            CutOrder.HeaviestFirst(CutOrderLine.Of(CutSets.Rudn42Days, Probability.FromPercent(40)), CutOrderLine.Of(null, Probability.FromPercent(60))),
+            []);
+
+        json.GetProperty("balance").EnumerateArray().Select(line => (Text(line, "part"), Number(line, "kg"), Number(line, "lowKg"), Number(line, "percentOfLive"))).Should().Equal(
+            expected.Balance.Lines.Select(line => (line.Name, ConsoleRun.Known(line.Weight.Likely.Kilograms), ConsoleRun.Known(line.Weight.Low.Kilograms), ConsoleRun.Known(line.PercentOfLive))));
+        json.GetProperty("closes").GetBoolean().Should().BeTrue();
+        json.GetProperty("pieces").EnumerateArray().Select(piece => (Text(piece, "piece"), Number(piece, "kg"))).Should().Equal(
+            expected.Lines.SelectMany(line => line.Pieces).Select(piece => (piece.Piece, ConsoleRun.Known(piece.Weight.Kilograms))));
+        json.GetProperty("advice").ValueKind.Should().Be(JsonValueKind.Null);
+        json.GetProperty("sources").EnumerateArray().Select(source => Text(source, "key")).Should().Contain(["DressingReading", "Rudn2018", "NassSlaughter", "Wabeck1972"]);
+    }
+
+    [Fact]
+    public void Prices_tell_packs_money_and_how_many_to_cut()
+    {
+        JsonElement json = Cuts("--order", "cut", "--prices", Prices, "--cut-fee", "1.50", "--pack-cost", "0.20");
+
+        JsonElement[] packs = [.. json.GetProperty("packs").EnumerateArray()];
+        JsonElement frames = packs.Single(pack => Text(pack, "piece") == "frame");
+        Number(frames, "left").Should().BeGreaterThan(200);
+        Number(frames, "packs").Should().BeApproximately(300 * (1 - 0.0024) * (1 - 0.0097), 1e-6);
+        (Number(frames, "askedLow"), Number(frames, "askedLikely"), Number(frames, "askedHigh")).Should().Be((10, 25, 50));
+        json.GetProperty("pieces").EnumerateArray().Sum(piece => Number(piece, "revenue")).Should().BeApproximately(Number(json, "revenue")!.Value, 1e-4);
+        Number(json, "breakEvenPremium").Should().BePositive();
+        Number(json, "valuePerLiveKg").Should().BeApproximately(Number(json, "value")!.Value / 870, 1e-7);
+        JsonElement advice = json.GetProperty("advice");
+        Number(advice, "cutPercent").Should().BeInRange(10, 70);
+        advice.GetProperty("shares").GetArrayLength().Should().Be(21);
+        Text(advice, "reason").Should().Contain("With all cut, unsold:").And.Contain("frame");
+    }
+
+    [Fact]
+    public void Tables_come_first_then_cautions_then_sources_and_units_are_not_mixed()
+    {
+        string[] words = [.. Birds, "--order", "40%", "--prices", Prices];
+        string output = ConsoleRun.Of(words).Output, pounds = ConsoleRun.Of([.. words, "--units", "us"]).Output.Split("\nCautions\n")[0];
+
+        int[] places = [.. new[] { "Where the weight goes", "Birds (the heaviest", "Packs (", "Worth (", "\nCautions\n", "\nSources\n" }.Select(part => output.IndexOf(part, StringComparison.Ordinal))];
+        places.Should().BeInAscendingOrder().And.NotContain(-1);
+        output.Should().Contain("it closes").And.Contain("decided by the inspection service");
+        pounds.Split("\nWorth")[0].Should().Contain("lb").And.NotMatchRegex(@"\bkg\b");
+        ConsoleRun.Of([.. words, "--json", "--units", "us"]).Output.Should().Be(ConsoleRun.Of([.. words, "--json"]).Output);
+    }
+
+    [Fact]
+    public void The_more_own_batches_the_nearer_the_own_ratio()
+    {
+        double Percent(string batches) => Number(Cuts("--dressing", "68%", "--own-batches", batches).GetProperty("dressing"), "percent")!.Value;
+
+        Percent("1").Should().BeInRange(69, 70);
+        Percent("9").Should().BeInRange(68, 68.3);
+        JsonElement chilled = Cuts("--dressing", "68%", "--basis", "hot,neck,no-giblets,no-feet", "--chill", "4%", "--drip", "1%");
+        chilled.GetProperty("balance")[0].GetProperty("kind").GetString().Should().Be("water-in");
+        Number(chilled, "retainedWaterPercentOfChilled").Should().BeApproximately(100 * 0.04 / 1.04, 1e-6);
+    }
+
+    [Fact]
+    public void Files_of_one_s_own_are_read()
+    {
+        string set = scratch.Write("mine.csv", "# name: trade eight\n# back: in-pieces\npiece,per_bird,share_percent\nbreast,2,47\nthigh,2,27\ndrumstick,2,14\nwing,2,12\n");
+        string order = scratch.Write("order.csv", "# rule: by-weight\ncut,from,to\nwhole,,2.8kg\ntrade eight,2.8kg,\n");
+
+        JsonElement json = Cuts("--set", set, "--order", order);
+
+        json.GetProperty("lines").EnumerateArray().Select(line => Text(line, "cut")).Should().Equal("whole", "trade eight");
+        json.GetProperty("pieces").EnumerateArray().Select(piece => Text(piece, "piece")).Should().Equal("whole", "breast", "thigh", "drumstick", "wing");
+    }
+
+    [Fact]
+    public void The_chart_says_in_words_where_the_weight_goes()
+    {
+        string chart = scratch.PathOf("cuts.svg");
+
+        ConsoleRun.Of([.. Birds, "--order", "40%", "--chart", chart]).Exit.Should().Be(0);
+
+        XElement svg = XElement.Load(chart);
+        string described = svg.Elements().Single(part => part.Name.LocalName == "desc").Value;
+        described.Should().Contain("300 birds, 870.0 kg full-fed").And.Contain("breast: ").And.Contain("other, by difference: ");
+    }
+
+    [Fact]
+    public void Every_fault_of_the_words_is_told_at_once()
+    {
+        string prices = scratch.Write("p.csv", "piece,price,sells_likely\nwhole,9,ten\n");
+        ConsoleRun run = ConsoleRun.Of(
+            "cuts", "--live", "2.9", "--birds", "0", "--live-state", "hungry", "--dressing", "x", "--set", "trade-8", "--order", "much", "--prices", prices, "--part", "giblets", "--chill", "4%");
+
+        run.Exit.Should().Be(2);
+        run.ErrorLines.Select(line => line.Split(' ')[0].TrimEnd(':')).Should().BeEquivalentTo(
+            ["--live", "--birds", "--live-state", "--dressing", "--part", "--set", "--order", "p.csv:2:7", "p.csv:2:9"]);
+        run.Errors.Should().Contain("No set with the back left on the pieces is published: weigh the pieces of a few birds");
+    }
+
+    [Theory]
+    [InlineData("--off-feed: is needed, since the dressing ratio planning-fast is taken for live weight at killing", "--live-state", "full-fed")]
+    [InlineData("--chill: belongs to a hot carcass, and the dressing ratio planning-fast is hot or chilled not stated", "--live-state", "12h", "--chill", "4%")]
+    [InlineData("--pieces: The share of the keel piece of a nine-piece cut is not published; expected 4, 6, 8 or 10, or a set of your own: weigh the pieces of a few birds.", "--live-state", "12h", "--pieces", "9")]
+    [InlineData("--off-feed: is less than the hours at weighing", "--live-state", "12h", "--off-feed", "8h")]
+    [InlineData("--road: is more than the hours off feed", "--live-state", "full-fed", "--off-feed", "8h", "--road", "9h")]
+    [InlineData("--own-batches: belongs to a ratio of your own", "--live-state", "12h", "--own-batches", "3")]
+    [InlineData("--trim: is in the dressing ratio planning-fast and own batches already", "--live-state", "12h", "--dressing", "71%", "--trim", "1%")]
+    [InlineData("--drip: belongs to --chill", "--live-state", "12h", "--drip", "3%")]
+    [InlineData("Carcass and named parts together weigh more than the birds killed", "--live-state", "12h", "--part", "viscera=40%")]
+    public void What_is_not_known_is_asked_where_it_is_needed(string problem, params string[] options)
+    {
+        ConsoleRun run = ConsoleRun.Of(["cuts", "--live", "2.9kg", "--birds", "300", .. options]);
+
+        run.Exit.Should().Be(2);
+        run.Errors.Should().Contain(problem);
+        run.ErrorLines.Should().HaveCount(1);
+    }
+
+    [Fact]
+    public void The_state_of_the_live_weight_is_never_taken_for_granted() =>
+        ConsoleRun.Of("cuts", "--live", "2.9kg", "--birds", "300").Errors.Should().Contain("--live-state");
+
+    private static JsonElement Cuts(params string[] options)
+    {
+        ConsoleRun run = ConsoleRun.Of([.. Birds, "--json", .. options]);
+        run.Exit.Should().Be(0, run.Errors);
+        return run.Json;
+    }
+
+    private static string Text(JsonElement node, string key) => node.GetProperty(key).GetString()!;
+
+    private static double? Number(JsonElement node, string key) => node.GetProperty(key) is { ValueKind: JsonValueKind.Number } number ? number.GetDouble() : null;
+}
