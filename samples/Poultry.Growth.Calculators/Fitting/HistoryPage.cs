@@ -73,9 +73,9 @@ internal static class HistoryPage
         double off = (own.Value / shipped.Value) - 1;
         int batches = answer.Learned.Batches.Count;
         string difference = Math.Abs(off) < 0.005 ? "the same weight" : Numbers.Percent(Math.Abs(off)) + " % " + (off < 0 ? "less" : "more");
-        return Numbers.Whole(batches) + (batches == 1 ? " batch stands" : " batches stand") + " behind this. By them the next batch weighs " + Weight(own.Value) + " at " + age
+        return Numbers.Whole(batches) + (batches == 1 ? " batch stands" : " batches stand") + " behind this. By " + (batches == 1 ? "it" : "them") + " the next batch weighs " + Weight(own.Value) + " at " + age
             + ", and with a chance of " + Numbers.Percent(answer.Level) + " % " + Interval(own) + "; batches of this kind differ by "
-            + Numbers.Percent(answer.Learned.BetweenBatchesAt(age)) + " %. Without them the library would say " + Weight(shipped.Value) + ", " + Interval(shipped) + " ("
+            + Numbers.Percent(answer.Learned.BetweenBatchesAt(age)) + " %. Without this the library would say " + Weight(shipped.Value) + ", " + Interval(shipped) + " ("
             + answer.Learned.Shipped.Name + "): the farm's own past says " + difference + ", in an interval "
             + Numbers.Percent(Width(own) / Width(shipped)) + " % as wide.";
     }

@@ -72,8 +72,11 @@ public sealed class WeightDistribution
     /// <summary>The weight below which a share of the birds lies.</summary>
     /// <param name="share">Strictly between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The share is 0 or 1.</exception>
-    public Mass WeightAt(Probability share) =>
-        Mass.FromKilograms(Mixture(stackalloc double[3 * means.Length]).Quantile(Require.Share(share.Fraction, nameof(share))));
+    public Mass WeightAt(Probability share)
+    {
+        Require.Share(share.Fraction, nameof(share));
+        return Mass.FromKilograms(WithinSexCoefficientOfVariation == 0 ? Alike(share.Fraction) : Mixture(stackalloc double[3 * means.Length]).Quantile(share.Fraction));
+    }
 
     /// <summary>The mean of the birds between two weights; null where there are none.</summary>
     /// <param name="low">The lighter weight; null for no bound.</param>
@@ -93,6 +96,13 @@ public sealed class WeightDistribution
         }
 
         return birds > 0 ? Mass.FromKilograms(kilograms / birds) : null;
+    }
+
+    /// <summary>Where the birds of a sex are all of one weight, the lighter sex comes first.</summary>
+    private double Alike(double share)
+    {
+        int light = Array.IndexOf(means, means.Min());
+        return share <= shares[light] || means.Length == 1 ? means[light] : means.Max();
     }
 
     private NormalMixture Mixture(Span<double> room)

@@ -51,6 +51,8 @@ public class WeightDistributionTests
         alike.ShareBelow(Mass.FromKilograms(1.999)).Fraction.Should().Be(0);
         alike.ShareBelow(Mass.FromKilograms(2.001)).Fraction.Should().Be(1);
         alike.MeanBetween(Mass.FromKilograms(3), null).Should().BeNull();
+        alike.WeightAt(Probability.FromFraction(0.95)).Kilograms.Should().BeApproximately(2, 1e-6);
+        WeightDistribution.Of(Mass.FromGrams(300), 0).WeightAt(Probability.FromFraction(0.05)).Kilograms.Should().BeApproximately(0.3, 1e-6);
     }
 
     [Fact]
