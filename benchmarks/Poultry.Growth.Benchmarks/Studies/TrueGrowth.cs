@@ -16,7 +16,7 @@ internal static class TrueGrowth
     /// <summary>A ~ N(6, 0.8) kg above 3, k ~ U(0.038, 0.050)/d, t* ~ U(38, 45) d.</summary>
     public static Func<double, double> Gompertz(ref RandomStream random) => Weights(0, DrawGompertz(ref random));
 
-    /// <summary>A Richards curve of a shape whose other parameters are fitted to ln W of a Gompertz, daily from 7 to 56 d.</summary>
+    /// <summary>A Richards curve of a shape whose other parameters are fitted to ln W of a Gompertz, twice a week from 7 to 56 d.</summary>
     public static Func<double, double> Matched(ref RandomStream random, double shape)
     {
         Func<double, double>? matched;
@@ -92,7 +92,7 @@ internal static class TrueGrowth
         return days => days <= from ? whole(days) : whole(from) * Math.Pow(whole(days) / whole(from), left);
     }
 
-    /// <summary>Fast birds outdoors: ln W56 ~ N(ln 3.0, .11), k ~ U(0.035, 0.044)/d, t* ~ U(35, 43) d; for a shape other than 0 the Richards curve fitted to that, daily from 7 to 56 d.</summary>
+    /// <summary>Fast birds outdoors: ln W56 ~ N(ln 3.0, .11), k ~ U(0.035, 0.044)/d, t* ~ U(35, 43) d; for a shape other than 0 the Richards curve fitted to that, twice a week from 7 to 56 d.</summary>
     public static Func<double, double> Outdoor(ref RandomStream random, double shape)
     {
         double log = Math.Log(3.0) + (0.11 * random.NextNormal());
@@ -102,10 +102,10 @@ internal static class TrueGrowth
         return MatchedTo(gompertz, shape) ?? throw new InvalidOperationException("No curve of this shape follows the Gompertz.");
     }
 
-    /// <summary>The curve of a shape nearest to ln W of a Gompertz, daily from 7 to 56 d.</summary>
+    /// <summary>The curve of a shape nearest to ln W of a Gompertz, twice a week from 7 to 56 d.</summary>
     public static Func<double, double>? MatchedTo(double[] gompertz, double shape)
     {
-        double[] days = [.. Enumerable.Range(7, 50).Select(day => (double)day)];
+        double[] days = [.. Enumerable.Range(0, 15).Select(i => 7 + (3.5 * i))];
         double[] logs = [.. days.Select(day => Math.Log(Weights(0, gompertz)(day)))];
         return Through(shape, days, logs, gompertz, exactly: false) is { } theta ? Weights(shape, theta) : null;
     }
@@ -123,7 +123,7 @@ internal static class TrueGrowth
     }
 
     public static Func<double, double> Weights(double shape, double[] theta) =>
-        days => new NodeLaw(shape, theta).At(days, out double log, out _, out _) ? Math.Exp(log) : 0;
+        days => Richards(shape, theta, days, out double log, out _, out _) ? Math.Exp(log) : 0;
 
     /// <summary>ln A, ln k and t* of the curve of a shape nearest to logarithmic weights; null where there is none, or where it misses them and must not.</summary>
     private static double[]? Through(double shape, double[] days, double[] logs, double[] start, bool exactly)
@@ -140,6 +140,18 @@ internal static class TrueGrowth
         return found && (!exactly || result.SumOfSquares < 1e-16) ? theta : null;
     }
 
+    /// <summary>ln W = ln A - ln(1 + v E)/v, E = exp(-k (t - t*)), of theta = (ln A, ln k, t*), and its slopes by ln k and t*; false where there is no weight.</summary>
+    private static bool Richards(double shape, ReadOnlySpan<double> theta, double days, out double log, out double byLogRate, out double byInflection)
+    {
+        double rate = Math.Exp(theta[1]);
+        double e = Math.Exp(-rate * (days - theta[2]));
+        double opening = 1 + (shape * e);
+        log = theta[0] - (shape == 0 ? e : Math.Log(opening) / shape);
+        byInflection = -rate * e / opening;
+        byLogRate = (theta[2] - days) * byInflection;
+        return opening > 0.001 && double.IsFinite(log);
+    }
+
     private readonly struct LogProblem(double shape, double[] days, double[] logs) : ILeastSquaresProblem
     {
         public int Residuals => days.Length;
@@ -148,12 +160,11 @@ internal static class TrueGrowth
 
         public bool Evaluate(ReadOnlySpan<double> parameters, Span<double> residuals, Span<double> jacobian)
         {
-            NodeLaw law = new(shape, parameters);
             bool sound = true;
             int n = days.Length;
             for (int i = 0; i < n; i++)
             {
-                sound &= law.At(days[i], out double log, out double byLogRate, out double byInflection);
+                sound &= Richards(shape, parameters, days[i], out double log, out double byLogRate, out double byInflection);
                 residuals[i] = log - logs[i];
                 if (!jacobian.IsEmpty)
                 {

@@ -107,6 +107,24 @@ public sealed class Uniformity
     public static IReadOnlyList<Uniformity> ByAge(WeighInSeries series) =>
         [.. series.GroupBy(weighIn => (weighIn.Age, weighIn.Sex)).OrderBy(group => group.Key).Select(group => new Uniformity([.. group]))];
 
+    /// <summary>Where the flock's mean lies if the birds weighed were a random sample: m ± t(n-1) s sqrt(1/n - 1/N), as in <see cref="BirdsToWeigh"/>.</summary>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
+    /// <param name="flock">How many birds there are, as many as were weighed or more; null for a flock so large that it does not matter.</param>
+    /// <returns>Open on both sides where the spread is unknown, and below where it would reach 0.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1, or the flock is smaller than the sample.</exception>
+    public Interval<Mass> MeanInterval(double level = 0.90, int? flock = null)
+    {
+        Require.Share(level);
+        double share = flock is { } all ? 1.0 / Require.AtLeast(all, Birds, nameof(flock)) : 0;
+        if (StandardDeviationKilograms is not { } deviation)
+        {
+            return Interval<Mass>.Of(null, null, level);
+        }
+
+        double half = Distributions.StudentQuantile((1 + level) / 2, BirdsBehindSpread - 1) * deviation * Math.Sqrt((1.0 / Birds) - share);
+        return Interval<Mass>.Of(half < MeanKilograms ? Mass.FromKilograms(MeanKilograms - half) : null, Mass.FromKilograms(MeanKilograms + half), level);
+    }
+
     /// <summary>One line, as in <c>42 d: 30 birds, mean 2.412 kg, SD 0.231 kg, CV 9.6 %, 70 % within 10 % of the mean</c>, in every culture.</summary>
     public override string ToString()
     {

@@ -84,7 +84,7 @@ public class LearnedProjectionTests
 
         Projection projection = Projection.Of(weighIns, learned);
         projection.FamilyWeights.Take(2).Select(family => family.Prior).Should().Equal(learned, Shipped);
-        projection.FamilyWeights[1].Before.Fraction.Should().BeApproximately(0.06, 1e-12);
+        (projection.FamilyWeights[1].Before.Fraction / projection.FamilyWeights[0].Before.Fraction).Should().BeApproximately(0.1 / 0.9, 1e-12);
         projection.FamilyWeights[1].After.Fraction.Should().BeApproximately(fits.Weight(2) + fits.Weight(3), 1e-12);
         (projection.Disagreement?.Code == "unlike-the-prior").Should().Be(otherStrain);
     }

@@ -36,6 +36,35 @@ public sealed class UniformityTests
         Uniformity.Of(weighIn.Of(Sex.Male)).Cautions.Should().Equal(Uniformity.CaughtBirds);
     }
 
+    /// <summary>Source: R 4, t.test(c(2.1, 2.3, 2.2, 2.5, 1.9), conf.level = .9); of a flock of 20 with qt(.95, 4) sd sqrt(1/5 - 1/20).</summary>
+    [Theory]
+    [InlineData(null, 1.98681532137, 2.41318467863)]
+    [InlineData(20, 2.01537665261, 2.38462334739)]
+    public void The_mean_of_the_flock_lies_where_Students_t_says(int? flock, double low, double high)
+    {
+        Uniformity uniformity = Uniformity.Of(WeighIn.Birds(Age.FromDays(42), new[] { 2.1, 2.3, 2.2, 2.5, 1.9 }.Select(kilograms => Mass.FromKilograms(kilograms))));
+
+        Interval<Mass> interval = uniformity.MeanInterval(0.90, flock);
+
+        interval.Low!.Value.Kilograms.Should().BeApproximately(low, 1e-10);
+        interval.High!.Value.Kilograms.Should().BeApproximately(high, 1e-10);
+    }
+
+    [Fact]
+    public void The_mean_has_no_bounds_where_the_spread_is_unknown_or_wider_than_it()
+    {
+        Uniformity.Of(WeighIn.Group(Age.FromDays(42), Mass.FromKilograms(24), 10)).MeanInterval().Should().Be(Interval<Mass>.Of(null, null, 0.90));
+        Uniformity.Of(WeighIn.Birds(Age.FromDays(42), [Mass.FromKilograms(1), Mass.FromKilograms(3)])).MeanInterval().Low.Should().BeNull();
+    }
+
+    [Fact]
+    public void A_flock_smaller_than_the_sample_is_refused()
+    {
+        Action ask = () => Uniformity.Of(WeighIn.Birds(Age.FromDays(42), [Mass.FromKilograms(1), Mass.FromKilograms(1.1)])).MeanInterval(flock: 1);
+
+        ask.Should().Throw<ArgumentOutOfRangeException>().WithMessage("*flock*");
+    }
+
     [Fact]
     public void A_group_on_one_scale_says_nothing_of_the_spread()
     {

@@ -97,7 +97,7 @@ public sealed class CurveDraws
 
     private bool HasWeights(NodeFits fits, int q)
     {
-        NodeLaw law = new(fits.Plan.Nodes[q].Shape, fits.Theta(q));
+        NodeLaw law = fits.Plan.Nodes[q].Law(fits.Coordinates(q));
         return Array.TrueForAll(days, age => law.At(age, out _, out _, out _));
     }
 

@@ -27,7 +27,7 @@ public sealed class FamilyWeight
     /// <summary>Shape and chances in one line and in every culture.</summary>
     public override string ToString()
     {
-        string kind = Prior is { Name: var name } ? "Gompertz by " + name : string.Create(CultureInfo.InvariantCulture, $"shape {Shape:0.##}");
+        string kind = Prior is { Name: var name } ? "Gompertz by " + name : string.Create(CultureInfo.InvariantCulture, $"shape {Shape:0.###}");
         return kind + ": " + Before + " before, " + After + " after";
     }
 }

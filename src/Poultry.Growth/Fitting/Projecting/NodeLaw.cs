@@ -1,29 +1,43 @@
 namespace Poultry.Growth.Fitting;
 
-/// <summary>The curve of a node: ln W = ln A - ln(1 + v e)/v, e = exp(-k (t - t*)), a Richards curve of known shape v; ln A - e for v = 0.</summary>
+/// <summary>The curve of a node in the coordinates of its prior: a Gompertz curve in ln A, ln k and t*, or a Richards curve through three weights.</summary>
 internal readonly struct NodeLaw
 {
-    /// <summary>For v below 0 a curve has no weight at early ages; so near that end it is not used.</summary>
-    private const double LeastOpening = 0.001;
-
-    private readonly double shape;
+    private readonly bool isOnWeights;
+    private readonly RichardsThroughWeights richards;
     private readonly double logMature;
     private readonly double rate;
     private readonly double inflectionDays;
 
-    /// <param name="shape">v.</param>
-    /// <param name="theta">ln A, ln k, t*.</param>
-    public NodeLaw(double shape, ReadOnlySpan<double> theta) =>
-        (this.shape, logMature, rate, inflectionDays) = (shape, theta[0], Math.Exp(theta[1]), theta[2]);
-
-    /// <summary>ln W at an age and its slopes by ln k and t* (by ln A it is 1); false where the curve has no weight.</summary>
-    public bool At(double days, out double log, out double byLogRate, out double byInflection)
+    /// <param name="shape">v; 0 where the coordinates are ln A, ln k and t*.</param>
+    /// <param name="isOnWeights">Whether the coordinates are three weights.</param>
+    /// <param name="coordinates">The three.</param>
+    public NodeLaw(double shape, bool isOnWeights, ReadOnlySpan<double> coordinates)
     {
+        this.isOnWeights = isOnWeights;
+        if (isOnWeights)
+        {
+            richards = new(shape, coordinates);
+        }
+        else
+        {
+            (logMature, rate, inflectionDays) = (coordinates[0], Math.Exp(coordinates[1]), coordinates[2]);
+        }
+    }
+
+    /// <summary>ln W at an age and its slopes by the second and the third coordinate (by the first it is 1); false where the curve has no weight.</summary>
+    public bool At(double days, out double log, out double bySecond, out double byThird)
+    {
+        if (isOnWeights)
+        {
+            return richards.At(days, out log, out bySecond, out byThird);
+        }
+
+        // ln W = ln A - E, E = exp(-k (t - t*)).
         double e = Math.Exp(-rate * (days - inflectionDays));
-        double opening = 1 + (shape * e);
-        log = shape == 0 ? logMature - e : logMature - (Math.Log(opening) / shape);
-        byInflection = -rate * e / opening;
-        byLogRate = (inflectionDays - days) * byInflection;
-        return opening > LeastOpening && double.IsFinite(log);
+        log = logMature - e;
+        byThird = -rate * e;
+        bySecond = (inflectionDays - days) * byThird;
+        return double.IsFinite(log);
     }
 }

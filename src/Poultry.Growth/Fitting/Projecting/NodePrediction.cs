@@ -63,18 +63,19 @@ internal static class NodePrediction
     {
         NodePlan.Node node = fits.Plan.Nodes[q];
         int m = correlation.Length;
-        bool sound = new NodeLaw(node.Shape, fits.Theta(q)).At(days, out mean, out slope[1], out slope[2]);
+        bool sound = node.Law(fits.Coordinates(q)).At(days, out mean, out slope[1], out slope[2]);
         slope[0] = 1;
         double square = node.Discrepancy * node.Discrepancy;
         ReadOnlySpan<double> discrepancy = fits.Discrepancy(q);
+        ReadOnlySpan<double> level = fits.Level(node.HasLargeDiscrepancy);
         for (int i = 0; i < m; i++)
         {
             double k = square * correlation[i];
             mean += k * discrepancy[i];
             // The block holds C⁻¹ J of curve less weigh-in, whose J is that of the curve.
-            slope[0] -= k * discrepancy[m + i];
-            slope[1] -= k * discrepancy[(2 * m) + i];
-            slope[2] -= k * discrepancy[(3 * m) + i];
+            slope[0] -= k * level[i];
+            slope[1] -= k * discrepancy[m + i];
+            slope[2] -= k * discrepancy[(2 * m) + i];
         }
 
         Cholesky.SolveLower(fits.Curvature(q), 3, slope);

@@ -73,6 +73,26 @@ internal sealed class NodePrior
     /// <summary>Turns a distance from the centre into independent standard coordinates, in place.</summary>
     public void Whiten(Span<double> distance) => Cholesky.SolveLower(factor, 3, distance);
 
+    /// <summary>The logarithm of how much of the prior on weights lies among the curves of a shape that have a mature weight.</summary>
+    public double LogGrownShare(double shape)
+    {
+        Span<double> slopes = stackalloc double[3];
+        double distance = new RichardsThroughWeights(shape, centre).DistanceToEndless(slopes);
+        double square = 0;
+        for (int j = 0; j < 3; j++)
+        {
+            double along = 0;
+            for (int i = j; i < 3; i++)
+            {
+                along += factor[(3 * i) + j] * slopes[i];
+            }
+
+            square += along * along;
+        }
+
+        return Math.Log(Distributions.NormalProbability(distance / Math.Sqrt(square)));
+    }
+
     /// <summary>Standard deviations of the three weights under a Gompertz prior, by quadrature over its three parameters.</summary>
     private static void Deviations(GrowthPrior prior, Span<double> deviations)
     {

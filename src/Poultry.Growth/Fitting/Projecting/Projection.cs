@@ -51,7 +51,7 @@ public sealed partial class Projection
             new ModelSymbol("τ", "error of a whole weigh-in", "-"),
         ],
         [new Citation("ProjectionStudy", "Own simulation of batches that follow the prior's curves and others, docs/studies/projection.md", HowKnown.Derived)],
-        "Simulated batches, weekly weigh-ins to 28 d, mean at 56 d: median error 4 to 8 % for curves like the prior and like published tables, 16 % for a logistic one; the 90 % interval held 89 % or more of them, and 74 % where growth suddenly slowed down. See docs/studies/projection.md.",
+        "Simulated batches, weekly weigh-ins to 28 d, mean at 56 d: median error 4 to 8 % for curves like the prior and like published tables, 18 % for a logistic one; the 90 % interval held 89 % or more of them, and 74 % where growth suddenly slowed down. See docs/studies/projection.md.",
         HowKnown.Assumption,
         [new ValidityRange("age", ProjectionCautions.FirstTestedDays, ProjectionCautions.LastTestedDays, "d")]);
 

@@ -8,9 +8,6 @@ internal static class ProjectionKernel
     /// <summary>Over so many days the discrepancy fades.</summary>
     public const double DiscrepancyDays = 10;
 
-    /// <summary>A start keeps so far from where a curve of negative shape ends.</summary>
-    private const double StartOpening = 0.1;
-
     /// <summary>Residuals of variance 1 this small are none: without weigh-ins three residuals and three parameters leave no certificate to ask for.</summary>
     private const double ExactSquares = 1e-16;
 
@@ -61,57 +58,45 @@ internal static class ProjectionKernel
         }
 
         Cholesky.Factor(noise, data.Count);
+        Span<double> level = fits.Level(large);
+        level.Fill(1);
+        Cholesky.SolveLower(noise, data.Count, level);
+        Cholesky.SolveUpper(noise, data.Count, level);
     }
 
-    /// <summary>
-    /// A node's evidence, from its neighbour's optimum; where the search is lost from there (towards a mature weight without limit), from the first node's, and from
-    /// the middle of the prior.
-    /// </summary>
+    /// <summary>A node's evidence, from its neighbour's optimum or, where the search is lost from there, from the middle of its prior.</summary>
     private static double Search(NodeFits fits, int q, Span<double> workspace)
     {
         int neighbour = fits.Plan.Nodes[q].StartsFrom;
         double log = FitFrom(fits, q, neighbour, workspace);
-        for (int other = 0; other >= -1 && neighbour >= 0 && double.IsNegativeInfinity(log); other--)
-        {
-            log = FitFrom(fits, q, other, workspace);
-        }
-
-        if (double.IsNegativeInfinity(log) && neighbour >= 0)
-        {
-            // Where this one is lost the next must not begin.
-            fits.Theta(neighbour).CopyTo(fits.Theta(q));
-        }
-
-        return log;
+        return double.IsNegativeInfinity(log) && neighbour >= 0 ? FitFrom(fits, q, -1, workspace) : log;
     }
 
-    /// <summary>A node's evidence from a start: the optimum of another node, or the middle of the growth prior (-1).</summary>
+    /// <summary>A node's evidence from a start: the optimum of another node, or the middle of its prior (-1).</summary>
     private static double FitFrom(NodeFits fits, int q, int from, Span<double> workspace)
     {
         NodePlan.Node node = fits.Plan.Nodes[q];
-        NodeProblem problem = new(node.Shape, node.Prior, fits.Data, fits.Noise(q));
-        Start(fits, q, from);
-        return FitOne(fits, q, problem, workspace);
+        Span<double> start = fits.Coordinates(q);
+        (from >= 0 ? fits.Coordinates(from) : node.Prior.Centre).CopyTo(start);
+        if (node.Prior.IsOnWeights && !HasWeights(node.Law(start), fits.Data.Days))
+        {
+            start[2] = RichardsThroughWeights.Steady(node.Shape, start[1]);
+        }
+
+        return FitOne(fits, q, new NodeProblem(node.Shape, node.Prior, fits.Data, fits.Noise(q)), workspace);
     }
 
-    private static void Start(NodeFits fits, int q, int from)
+    private static bool HasWeights(NodeLaw law, ReadOnlySpan<double> days)
     {
-        NodePlan.Node node = fits.Plan.Nodes[q];
-        Span<double> theta = fits.Theta(q);
-        if (from >= 0)
+        foreach (double day in days)
         {
-            fits.Theta(from).CopyTo(theta);
-        }
-        else
-        {
-            fits.Plan.Nodes[0].Prior.Centre.CopyTo(theta);
+            if (!law.At(day, out _, out _, out _))
+            {
+                return false;
+            }
         }
 
-        if (node.Shape < 0)
-        {
-            double earliest = Math.Min(NodePrior.FirstDays, fits.Data.Count > 0 ? fits.Data.Days[0] : NodePrior.FirstDays);
-            theta[2] = Math.Min(theta[2], earliest + (Math.Log((1 - StartOpening) / -node.Shape) / Math.Exp(theta[1])));
-        }
+        return true;
     }
 
     /// <summary>The logarithm of a node's evidence; minus infinity where it has no certified optimum.</summary>
@@ -120,12 +105,12 @@ internal static class ProjectionKernel
         NodePlan.Node node = fits.Plan.Nodes[q];
         int m = fits.Data.Count;
         int rows = m + 3;
-        Span<double> theta = fits.Theta(q);
-        LeastSquaresResult result = LeastSquares.Solve(ref problem, theta, workspace, Options);
+        Span<double> coordinates = fits.Coordinates(q);
+        LeastSquaresResult result = LeastSquares.Solve(ref problem, coordinates, workspace, Options);
         Span<double> residuals = workspace[..rows];
         Span<double> jacobian = workspace.Slice(rows, 3 * rows);
         bool found = result.Status is LeastSquaresStatus.Converged or LeastSquaresStatus.ExactFit || result.SumOfSquares < ExactSquares;
-        if (!found || !problem.Evaluate(theta, residuals, jacobian))
+        if (!found || !problem.Evaluate(coordinates, residuals, jacobian))
         {
             return double.NegativeInfinity;
         }
@@ -152,19 +137,30 @@ internal static class ProjectionKernel
             discrepancy[i] = -discrepancy[i];
         }
 
+        jacobian.Slice(rows, m).CopyTo(discrepancy[m..]);
+        jacobian.Slice(2 * rows, m).CopyTo(discrepancy[(2 * m)..]);
         for (int j = 0; j < 3; j++)
-        {
-            jacobian.Slice(j * rows, m).CopyTo(discrepancy[((j + 1) * m)..]);
-        }
-
-        for (int j = 0; j < 4; j++)
         {
             Cholesky.SolveUpper(fits.Noise(q), m, discrepancy.Slice(j * m, m));
         }
 
         fits.PriorDistance(q) = Dot(residuals[m..], residuals[m..]);
         double logs = Cholesky.LogDeterminant(fits.Noise(q), m) + node.Prior.LogDeterminant + Cholesky.LogDeterminant(curvature, 3);
-        return Math.Log(node.Share) - ((Dot(residuals, residuals) + logs) / 2) + problem.LogVolume(theta);
+        return Math.Log(node.Share) - ((Dot(residuals, residuals) + logs) / 2) + LogGrownShare(node, coordinates, curvature);
+    }
+
+    /// <summary>Every bird stops growing: the logarithm of how much of a node's normal law lies among curves with a mature weight, against how much did beforehand.</summary>
+    private static double LogGrownShare(NodePlan.Node node, ReadOnlySpan<double> coordinates, ReadOnlySpan<double> curvature)
+    {
+        if (!node.Prior.IsOnWeights)
+        {
+            return 0;
+        }
+
+        Span<double> slopes = stackalloc double[3];
+        double distance = new RichardsThroughWeights(node.Shape, coordinates).DistanceToEndless(slopes);
+        Cholesky.SolveLower(curvature, 3, slopes);
+        return Math.Log(Distributions.NormalProbability(distance / Math.Sqrt(Dot(slopes, slopes)))) - node.LogGrownShare;
     }
 
     private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
