@@ -3,18 +3,33 @@ using System.Globalization;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Files;
 using Poultry.Growth.Primitives;
+using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Carcass;
 
 /// <summary>Which birds are cut into what, and what the packs bring.</summary>
 internal sealed class CutOptions
 {
+    private const string BonelessBreast = "boneless breast";
+
     private readonly Option<string?> set = new("--set")
     {
         HelpName = "NAME|FILE", Description = "Shares of the pieces: rudn-42d, rudn-33d (breast, thigh, drumstick, wing, frame), boneless-breast, slow-local-90d, slow-local-100d, or your own file (.csv). [default: rudn-42d]",
     };
 
     private readonly Option<string?> pieces = new("--pieces") { HelpName = "8", Description = "4, 6, 8 or 10 pieces of a bird beside the frame, of a set with breast, thigh, drumstick, wing and frame. [default: as in the set]" };
+
+    private readonly Option<string?> tenders = new("--tenders")
+    {
+        HelpName = "5.5%|cited", Description = "Both tenders as you weighed them, of the carcass, packed apart from the boneless breast of the set; cited is about 4 % of live weight, derived. [default: not apart]",
+    };
+
+    private readonly Option<string?> exponents = new("--exponents")
+    {
+        HelpName = "two-point|breast=1.06,...", Description = "Shares that change with the carcass, part = a carcass^b: b of every piece, your own, or those of rudn-42d's two ages (1.5 to 2.1 kg, thin). [default: shares stay]",
+    };
+
+    private readonly Option<string?> reference = new("--shares-at") { HelpName = "2.1kg", Description = "The carcass weight at which the shares of the set hold; with --exponents of your own." };
 
     private readonly Option<string?> order = new("--order")
     {
@@ -27,13 +42,18 @@ internal sealed class CutOptions
     {
         command.Add(set);
         command.Add(pieces);
+        command.Add(tenders);
+        command.Add(exponents);
+        command.Add(reference);
         command.Add(order);
         command.Add(prices);
     }
 
     public static CutOptions AddTo(Command command) => new(command);
 
-    public CutSet? Set(OptionWords words)
+    /// <param name="words">The command line.</param>
+    /// <param name="dressing">Turns tenders of live weight into tenders of the carcass; null where it was refused.</param>
+    public CutSet? Set(OptionWords words, DressingRatio? dressing)
     {
         string name = words.Text(set) ?? CutSets.Rudn42Days.Name;
         CutSet? known = CutSets.Named(name);
@@ -47,7 +67,11 @@ internal sealed class CutOptions
                 + ", or a file (.csv) of your own. No set with the back left on the pieces is published: weigh the pieces of a few birds");
         }
 
-        return words.Text(pieces) is { } count && known is not null ? InPieces(words, known, count) : known;
+        known = known is not null && words.Text(pieces) is { } count ? InPieces(words, known, count) : known;
+        known = known is not null && words.Text(tenders) is { } pair ? WithTenders(words, known, pair, dressing) : known;
+        IReadOnlyDictionary<string, double>? powers = words.Text(exponents) is { } text ? Exponents(words, text) : null;
+        Mass at = words.Weight(reference) ?? CutSets.Rudn42DaysCarcass;
+        return known is not null && powers is not null ? Tried(words, exponents, () => known.Growing(powers, at)) : known;
     }
 
     public CutOrder? Order(OptionWords words, CutSet? cut)
@@ -97,13 +121,57 @@ internal sealed class CutOptions
             return null;
         }
 
+        return Tried(words, pieces, () => CutSets.InPieces(known, number));
+    }
+
+    private CutSet? WithTenders(OptionWords words, CutSet known, string pair, DressingRatio? dressing)
+    {
+        if (known.Pieces.FirstOrDefault(piece => piece.Name == BonelessBreast) is not { } breast)
+        {
+            words.Refuse(tenders.Name + ": the set " + known.Name + " has no boneless breast, and tenders can't be told from a breast on the bone; expected --set boneless-breast, or a file with such a piece");
+            return null;
+        }
+
+        double? share = pair == "cited" ? CutSets.TenderPairOfLive.Likely.Fraction / dressing?.Ratio.Likely.Fraction : words.Percent(tenders, 0, 90 * breast.Share.Fraction);
+        return share is { } fraction ? Tried(words, tenders, () => known.WithTenders(breast.Name, Probability.FromFraction(fraction))) : null;
+    }
+
+    private IReadOnlyDictionary<string, double>? Exponents(OptionWords words, string text)
+    {
+        if (text == "two-point")
+        {
+            return CutSets.TwoPointExponents;
+        }
+
+        Dictionary<string, double> read = new(StringComparer.OrdinalIgnoreCase);
+        foreach (string word in text.Split(',', StringSplitOptions.TrimEntries))
+        {
+            string[] sides = word.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (sides.Length != 2 || !double.TryParse(sides[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double power) || !read.TryAdd(sides[0], power))
+            {
+                words.Refuse(exponents.Name + ": \"" + word + "\" is no exponent; expected two-point, or every piece once with its exponent, as in breast=1.06,thigh=1.02");
+                return null;
+            }
+        }
+
+        if (words.Text(reference) is null)
+        {
+            words.Refuse(reference.Name + ": is needed with exponents of your own; expected the carcass weight at which the shares of the set hold");
+        }
+
+        return read;
+    }
+
+    /// <summary>What the library refuses is told with the option that asked for it.</summary>
+    private static CutSet? Tried(OptionWords words, Option<string?> option, Func<CutSet> make)
+    {
         try
         {
-            return CutSets.InPieces(known, number);
+            return make();
         }
         catch (ArgumentException exception)
         {
-            words.Refuse(pieces.Name + ": " + exception.Message.Split(" (Parameter")[0]);
+            words.Refuse(option.Name + ": " + exception.Message.Split(" (Parameter")[0]);
             return null;
         }
     }

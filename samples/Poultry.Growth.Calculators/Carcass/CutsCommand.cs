@@ -26,7 +26,7 @@ internal static class CutsCommand
             DeliveredBirds? delivered = birds.Read(words);
             PlantConditions? conditions = plant.Read(words, birds);
             PlantCharges charges = plant.Charges(words);
-            CutSet? set = cuts.Set(words);
+            CutSet? set = cuts.Set(words, conditions?.Dressing);
             CutOrder? order = cuts.Order(words, set);
             IReadOnlyList<PackOffer> offers = cuts.Offers(words);
             if (words.Problems.Count > 0)
@@ -34,17 +34,9 @@ internal static class CutsCommand
                 return Exit.Refuse(errors, words.Problems);
             }
 
-            try
-            {
-                PlantReturn back = PlantReturn.Of(delivered!, conditions!, order!, offers, charges);
-                CutAdvice? advice = offers.Count > 0 ? CutAdvice.Of(delivered!, conditions!, set!, offers, charges) : null;
-                return Print(new(back, set!, advice, birds.Sex, birds.AgeAtKilling, birds.SpreadIsAssumed), common, output, errors);
-            }
-            catch (ArgumentException refused)
-            {
-                // Parts that are heavier than the bird together: each word was right by itself.
-                return Exit.Refuse(errors, [refused.Message.Split(" (Parameter")[0]]);
-            }
+            PlantReturn back = PlantReturn.Of(delivered!, conditions!, order!, offers, charges);
+            CutAdvice? advice = offers.Count > 0 ? CutAdvice.Of(delivered!, conditions!, set!, offers, charges) : null;
+            return Print(new(back, set!, advice, birds.Sex, birds.AgeAtKilling, birds.SpreadIsAssumed), common, output, errors);
         });
         return command;
     }

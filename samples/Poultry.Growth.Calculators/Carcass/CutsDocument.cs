@@ -36,6 +36,10 @@ internal sealed record CutsDocument
 
     public required double Revenue { get; init; }
 
+    public required double LowRevenue { get; init; }
+
+    public required double HighRevenue { get; init; }
+
     /// <summary>Less cutting and packing.</summary>
     public required double Value { get; init; }
 
@@ -45,10 +49,22 @@ internal sealed record CutsDocument
 
     public required double ValuePerLiveKg { get; init; }
 
+    public required double LowValuePerLiveKg { get; init; }
+
+    public required double HighValuePerLiveKg { get; init; }
+
     /// <summary>For a kg of cuts; null where no bird is cut or whole birds have no price.</summary>
     public required double? BreakEvenPremium { get; init; }
 
+    public required double? LowBreakEvenPremium { get; init; }
+
+    public required double? HighBreakEvenPremium { get; init; }
+
     public required double? Premium { get; init; }
+
+    public required double? LowPremium { get; init; }
+
+    public required double? HighPremium { get; init; }
 
     /// <summary>null without prices.</summary>
     public required AdviceNode? Advice { get; init; }
@@ -60,6 +76,8 @@ internal sealed record CutsDocument
     public static CutsDocument Of(CutsAnswer answer)
     {
         PlantReturn back = answer.Return;
+        double? Low(Func<PlantReturn, double?> of) => new[] { of(back), of(answer.Light), of(answer.Heavy) }.Min();
+        double? High(Func<PlantReturn, double?> of) => new[] { of(back), of(answer.Light), of(answer.Heavy) }.Max();
         return new()
         {
             Birds = back.Birds.Birds,
@@ -71,17 +89,25 @@ internal sealed record CutsDocument
             Closes = back.Balance.Closes,
             RetainedWaterPercentOfHot = back.Balance.Plant.Water?.PercentRetainedOfHot,
             RetainedWaterPercentOfChilled = back.Balance.Plant.Water?.PercentRetainedOfChilled,
-            Lines = CutLineNode.Of(back),
+            Lines = CutLineNode.Of(answer),
             Pieces = PieceNode.Of(answer),
             Packs = PackNode.Of(answer),
             NotPackedKg = back.NotPacked.Kilograms,
             Revenue = back.Revenue.Amount,
+            LowRevenue = Low(one => one.Revenue.Amount)!.Value,
+            HighRevenue = High(one => one.Revenue.Amount)!.Value,
             Value = back.Value.Amount,
-            LowValue = answer.Light.Value.Amount,
-            HighValue = answer.Heavy.Value.Amount,
+            LowValue = Low(one => one.Value.Amount)!.Value,
+            HighValue = High(one => one.Value.Amount)!.Value,
             ValuePerLiveKg = back.ValuePerLiveKilogram,
+            LowValuePerLiveKg = Low(one => one.ValuePerLiveKilogram)!.Value,
+            HighValuePerLiveKg = High(one => one.ValuePerLiveKilogram)!.Value,
             BreakEvenPremium = back.BreakEvenPremiumPerKilogram?.Amount,
+            LowBreakEvenPremium = Low(one => one.BreakEvenPremiumPerKilogram?.Amount),
+            HighBreakEvenPremium = High(one => one.BreakEvenPremiumPerKilogram?.Amount),
             Premium = back.PremiumPerKilogram?.Amount,
+            LowPremium = Low(one => one.PremiumPerKilogram?.Amount),
+            HighPremium = High(one => one.PremiumPerKilogram?.Amount),
             Advice = AdviceNode.Of(answer.Advice),
             Cautions = CautionNode.Of(answer.Cautions),
             Sources = SourceNode.Of(answer.Sources),

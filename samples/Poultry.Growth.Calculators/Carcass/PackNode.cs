@@ -29,11 +29,23 @@ internal sealed record PackNode
 
     public required double Sold { get; init; }
 
+    public required double LowSold { get; init; }
+
+    public required double HighSold { get; init; }
+
     public required double? Short { get; init; }
+
+    public required double? LowShort { get; init; }
+
+    public required double? HighShort { get; init; }
 
     public required double? OrdersFilledPercent { get; init; }
 
     public required double Left { get; init; }
+
+    public required double LowLeft { get; init; }
+
+    public required double HighLeft { get; init; }
 
     public required double Frozen { get; init; }
 
@@ -47,32 +59,50 @@ internal sealed record PackNode
 
     public required double LeftRevenue { get; init; }
 
+    public required double LowLeftRevenue { get; init; }
+
+    public required double HighLeftRevenue { get; init; }
+
     public static IReadOnlyList<PackNode> Of(CutsAnswer answer) =>
     [
         .. answer.Return.Packs.Select((pack, at) => (pack, light: answer.Light.Packs[at], heavy: answer.Heavy.Packs[at])).Select(all => Of(all.pack, all.light, all.heavy)),
     ];
 
-    private static PackNode Of(PackSale pack, PackSale light, PackSale heavy) => new()
+    private static PackNode Of(PackSale pack, PackSale light, PackSale heavy)
     {
-        Pack = pack.Offer.ToString(),
-        Piece = pack.Offer.Piece,
-        PackKg = pack.PackWeight.Kilograms,
-        Packs = pack.ExpectedPacks,
-        LowPacks = Math.Min(pack.ExpectedPacks, Math.Min(light.ExpectedPacks, heavy.ExpectedPacks)),
-        HighPacks = Math.Max(pack.ExpectedPacks, Math.Max(light.ExpectedPacks, heavy.ExpectedPacks)),
-        PacksSd = pack.PacksDeviation,
-        AskedLow = pack.Offer.Demand.Packs?.Low,
-        AskedLikely = pack.Offer.Demand.Packs?.Likely,
-        AskedHigh = pack.Offer.Demand.Packs?.High,
-        Sold = pack.PacksSold,
-        Short = pack.Offer.Demand.IsUnlimited ? null : pack.PacksShort,
-        OrdersFilledPercent = pack.OrdersFilled?.Percent,
-        Left = pack.PacksLeft,
-        Frozen = pack.PacksFrozen,
-        LooseKg = pack.Loose.Kilograms,
-        Revenue = pack.Revenue.Amount,
-        LowRevenue = Math.Min(pack.Revenue.Amount, Math.Min(light.Revenue.Amount, heavy.Revenue.Amount)),
-        HighRevenue = Math.Max(pack.Revenue.Amount, Math.Max(light.Revenue.Amount, heavy.Revenue.Amount)),
-        LeftRevenue = pack.LeftRevenue.Amount,
-    };
+        double Low(Func<PackSale, double> of) => Math.Min(of(pack), Math.Min(of(light), of(heavy)));
+        double High(Func<PackSale, double> of) => Math.Max(of(pack), Math.Max(of(light), of(heavy)));
+        double? OfDemand(Func<double> figure) => pack.Offer.Demand.IsUnlimited ? null : figure();
+        return new()
+        {
+            Pack = pack.Offer.ToString(),
+            Piece = pack.Offer.Piece,
+            PackKg = pack.PackWeight.Kilograms,
+            Packs = pack.ExpectedPacks,
+            LowPacks = Low(one => one.ExpectedPacks),
+            HighPacks = High(one => one.ExpectedPacks),
+            PacksSd = pack.PacksDeviation,
+            AskedLow = pack.Offer.Demand.Packs?.Low,
+            AskedLikely = pack.Offer.Demand.Packs?.Likely,
+            AskedHigh = pack.Offer.Demand.Packs?.High,
+            Sold = pack.PacksSold,
+            LowSold = Low(one => one.PacksSold),
+            HighSold = High(one => one.PacksSold),
+            Short = OfDemand(() => pack.PacksShort),
+            LowShort = OfDemand(() => Low(one => one.PacksShort)),
+            HighShort = OfDemand(() => High(one => one.PacksShort)),
+            OrdersFilledPercent = pack.OrdersFilled?.Percent,
+            Left = pack.PacksLeft,
+            LowLeft = Low(one => one.PacksLeft),
+            HighLeft = High(one => one.PacksLeft),
+            Frozen = pack.PacksFrozen,
+            LooseKg = pack.Loose.Kilograms,
+            Revenue = pack.Revenue.Amount,
+            LowRevenue = Low(one => one.Revenue.Amount),
+            HighRevenue = High(one => one.Revenue.Amount),
+            LeftRevenue = pack.LeftRevenue.Amount,
+            LowLeftRevenue = Low(one => one.LeftRevenue.Amount),
+            HighLeftRevenue = High(one => one.LeftRevenue.Amount),
+        };
+    }
 }

@@ -80,12 +80,14 @@ public sealed class CarcassBalanceTests
     }
 
     [Fact]
-    public void Parts_that_weigh_more_than_the_birds_are_refused()
+    public void Parts_that_weigh_more_than_the_birds_carry_a_caution()
     {
-        Action ask = () => CarcassBalance.Of(
+        CarcassBalance balance = CarcassBalance.Of(
             Flock, new PlantConditions { Dressing = Hot, AtKilling = TwelveHours, OtherParts = [NamedPart.Of("viscera", Probability.FromPercent(40))] });
 
-        ask.Should().Throw<ArgumentException>().WithMessage("Carcass and named parts together weigh more than the birds killed: *too much*");
+        balance.Cautions[0].Code.Should().Be("balance-negative");
+        balance.Lines.Single(line => line.Kind == BalanceKind.ByDifference).Weight.Likely.Kilograms.Should().BeNegative();
+        balance.Closes.Should().BeTrue();
     }
 
     [Fact]

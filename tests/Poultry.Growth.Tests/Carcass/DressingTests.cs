@@ -1,7 +1,10 @@
+using Microsoft.CodeAnalysis;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
+using Poultry.Growth.Tests.Architecture;
+using HotWithNeck = Poultry.Growth.Carcass.BasisOf<Poultry.Growth.Carcass.Hot, Poultry.Growth.Carcass.With, Poultry.Growth.Carcass.Without, Poultry.Growth.Carcass.Without>;
 
 namespace Poultry.Growth.Tests.Carcass;
 
@@ -12,28 +15,73 @@ public sealed class DressingTests
     private static readonly CarcassBasis Packed = Hot.In(CarcassCondition.Packed);
 
     [Fact]
-    public void Two_bases_are_not_compared_and_not_added()
+    public void Weights_of_one_basis_add_up_and_are_compared()
     {
-        CarcassWeight hot = CarcassWeight.Of(Mass.FromKilograms(2), Hot), packed = CarcassWeight.Of(Mass.FromKilograms(2.1), Packed);
-        Action compare = () => hot.IsHeavierThan(packed), add = () => packed.Plus(hot);
+        CarcassWeight<HotWithNeck> light = CarcassWeight.Of(Mass.FromKilograms(2), Hot).On<HotWithNeck>(), heavy = CarcassWeight.Of(Mass.FromKilograms(3), Hot).On<HotWithNeck>();
 
-        compare.Should().Throw<ArgumentException>().WithMessage("A carcass weighed packed, with neck, without giblets, without feet is not comparable with one weighed hot, *");
-        add.Should().Throw<ArgumentException>();
-        hot.Plus(hot).Weight.Kilograms.Should().Be(4);
-        hot.Plus(hot).IsHeavierThan(hot).Should().BeTrue();
+        (light + heavy).Weight.Kilograms.Should().Be(5);
+        (light < heavy && light <= heavy && heavy > light && heavy >= light && light != heavy).Should().BeTrue();
+        (light == heavy || light > heavy || light >= heavy).Should().BeFalse();
+        new[] { heavy, light }.Order().Should().Equal(light, heavy);
+        light.Should().Be(CarcassWeight.Of(Mass.FromGrams(2000), Hot).On<HotWithNeck>());
+        light.ToString().Should().Be("2 kg (4.41 lb), hot, with neck, without giblets, without feet");
+    }
+
+    /// <summary>The line between them is one word in each statement: the first compiles, the others do not.</summary>
+    [Theory]
+    [InlineData("hot + hot", true)]
+    [InlineData("hot + packed", false)]
+    [InlineData("hot > hot", true)]
+    [InlineData("hot > packed", false)]
+    [InlineData("hotRatio.PercentOfLiveAbove(hotRatio)", true)]
+    [InlineData("hotRatio.PercentOfLiveAbove(packedRatio)", false)]
+    [InlineData("water.Chilled(hot)", true)]
+    [InlineData("water.Chilled(packed)", false)]
+    public void Two_bases_mixed_up_do_not_compile(string mixed, bool compiles)
+    {
+        string program = $$"""
+            using Poultry.Growth.Carcass;
+            using HotWithNeck = Poultry.Growth.Carcass.BasisOf<Poultry.Growth.Carcass.Hot, Poultry.Growth.Carcass.With, Poultry.Growth.Carcass.Without, Poultry.Growth.Carcass.Without>;
+            using PackedWithNeck = Poultry.Growth.Carcass.BasisOf<Poultry.Growth.Carcass.Packed, Poultry.Growth.Carcass.With, Poultry.Growth.Carcass.Without, Poultry.Growth.Carcass.Without>;
+            (CarcassWeight<HotWithNeck> hot, CarcassWeight<PackedWithNeck> packed) = (default, default);
+            (DressingRatio<HotWithNeck> hotRatio, DressingRatio<PackedWithNeck> packedRatio) = (null!, null!);
+            ChillWater water = ChillWater.Of(4);
+            System.Console.WriteLine({{mixed}});
+            """;
+
+        CSharp.Compile("Mixed", OutputKind.ConsoleApplication, [], [("mixed.cs", program)]).Errors().Any().Should().Be(!compiles);
+    }
+
+    [Fact]
+    public void A_basis_that_is_not_stated_or_another_one_is_not_taken_for_it()
+    {
+        Action packed = () => CarcassWeight.Of(Mass.FromKilograms(2), Packed).On<HotWithNeck>(), unstated = () => Dressings.For(BirdType.Fast).On<HotWithNeck>();
+
+        packed.Should().Throw<ArgumentException>().WithMessage("The carcass was weighed packed, with neck, without giblets, without feet; expected hot, with neck, without giblets, without feet.*");
+        unstated.Should().Throw<ArgumentException>().WithMessage("The ratio planning-fast is hot or chilled not stated, *");
+    }
+
+    [Fact]
+    public void Ratios_of_one_basis_are_compared_where_the_live_birds_were_weighed_in_one_state()
+    {
+        DressingRatio<HotWithNeck> Ratio(double percent, LiveState state) =>
+            DressingRatio.Of("own", LikelyRange<Probability>.Of(Probability.FromPercent(percent - 2), Probability.FromPercent(percent), Probability.FromPercent(percent + 2)), Hot, state).On<HotWithNeck>();
+        Action otherState = () => Ratio(72, LiveState.FullFed).PercentOfLiveAbove(Ratio(74, LiveState.OffFeed(Duration.FromHours(12))));
+
+        Ratio(72, LiveState.FullFed).PercentOfLiveAbove(Ratio(70.5, LiveState.FullFed)).Should().BeApproximately(1.5, 1e-9);
+        Ratio(72, LiveState.FullFed).CarcassOf(LiveWeight.FullFed(Mass.FromKilograms(3))).Weight.Kilograms.Should().BeApproximately(2.16, 1e-12);
+        otherState.Should().Throw<ArgumentException>().WithMessage("*full-fed, and 12 h off feed*");
     }
 
     [Fact]
     public void Only_chill_water_of_the_user_s_turns_hot_into_chilled_and_packed()
     {
-        CarcassWeight hot = CarcassWeight.Of(Mass.FromKilograms(2), Hot);
+        CarcassWeight<HotWithNeck> hot = CarcassWeight.Of(Mass.FromKilograms(2), Hot).On<HotWithNeck>();
         ChillWater water = ChillWater.Of(uptakePercent: 4, dripPercent: 1.5);
-        Action again = () => hot.Chilled(water).Chilled(water);
+        CarcassWeight<BasisOf<Packed, With, Without, Without>> packed = water.Packed(hot);
 
-        hot.Chilled(water).Weight.Kilograms.Should().BeApproximately(2.08, 1e-12);
-        hot.Packed(water).Weight.Kilograms.Should().BeApproximately(2.05, 1e-12, "uptake and drip refer to the same weight before chilling");
-        hot.Packed(water).Basis.Should().Be(Packed);
-        again.Should().Throw<ArgumentException>().WithMessage("Only a hot carcass takes up chill water*");
+        water.Chilled(hot).Weight.Kilograms.Should().BeApproximately(2.08, 1e-12);
+        packed.Weight.Kilograms.Should().BeApproximately(2.05, 1e-12, "uptake and drip refer to the same weight before chilling");
     }
 
     [Fact]

@@ -45,12 +45,6 @@ public sealed class CarcassBalance
         }
 
         flows = Flows(range => range.Likely, range => range.Likely);
-        if (flows.ByDifference < 0)
-        {
-            throw new ArgumentException(
-                "Carcass and named parts together weigh more than the birds killed: " + WeightText.Of(-flows.ByDifference) + " too much; expected smaller parts or a smaller dressing ratio.", nameof(plant));
-        }
-
         // The carcass is least where the ratio is low and much is lost off feed, and the other way about.
         Lines = LinesOf(Flows(range => range.Low, range => range.High), Flows(range => range.High, range => range.Low));
         Cautions = [.. CautionsOf()];
@@ -117,7 +111,7 @@ public sealed class CarcassBalance
     /// <param name="live">The live weight of all birds, in its state.</param>
     /// <param name="plant">What happens to them.</param>
     /// <exception cref="ArgumentException">
-    /// The hours off feed are needed and not given; chill water is given for a ratio that is not hot; or carcass and named parts are more than the birds.
+    /// The hours off feed are needed and not given, or chill water is given for a ratio that is not hot.
     /// </exception>
     public static CarcassBalance Of(LiveWeight live, PlantConditions plant)
     {
@@ -162,6 +156,12 @@ public sealed class CarcassBalance
 
     private IEnumerable<Caution> CautionsOf()
     {
+        if (flows.ByDifference < 0)
+        {
+            yield return new("balance-negative", "Carcass and named parts together weigh more than the birds killed, " + WeightText.Of(-flows.ByDifference)
+                + " too much: one of the figures is wrong. Check the parts, the dressing ratio with its basis, and the state of the live weight.");
+        }
+
         if (flows.OffalShare is < LeastOffal or > MostOffal)
         {
             yield return new("balance-implausible", string.Create(CultureInfo.InvariantCulture,

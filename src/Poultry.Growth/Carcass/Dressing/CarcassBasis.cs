@@ -4,7 +4,7 @@ namespace Poultry.Growth.Carcass;
 
 /// <summary>
 /// What was on the scale when a carcass was weighed, and when. Two weights, or two ratios, on different bases are not comparable: a neck is a few
-/// percent of a bird. Every weight and ratio of a carcass carries its basis, and refuses one on another.
+/// percent of a bird. Every weight and ratio of a carcass carries its basis as a value; <see cref="ICarcassBasis"/> makes it a type.
 /// </summary>
 public sealed class CarcassBasis : IEquatable<CarcassBasis>
 {
@@ -75,6 +75,15 @@ public sealed class CarcassBasis : IEquatable<CarcassBasis>
             _ => "hot or chilled not stated",
         };
         return condition + ", " + Words(Neck, "neck") + ", " + Words(Giblets, "giblets") + ", " + Words(Feet, "feet");
+    }
+
+    /// <summary>Refuses another basis, by name.</summary>
+    internal void RequireSame(CarcassBasis expected, string subject)
+    {
+        if (!Equals(expected))
+        {
+            throw new ArgumentException(subject + " " + this + "; expected " + expected + ".", nameof(expected));
+        }
     }
 
     private static string Words(Inclusion inclusion, string part) => inclusion switch

@@ -28,7 +28,6 @@ public sealed class ChillWater
         "Exact. Which of the two percentages a label needs is the inspection agency's to say.",
         HowKnown.Derived);
 
-
     /// <summary>Water in the chilled carcass that was not there before, as a percentage of the chilled weight; negative where it dried.</summary>
     public double PercentRetainedOfChilled => 100 * Uptake / (1 + Uptake);
 
@@ -55,6 +54,20 @@ public sealed class ChillWater
     /// <exception cref="ArgumentOutOfRangeException">A weight makes no sense, or the uptake lies outside -10 to 20 %.</exception>
     public static ChillWater Weighed(Mass before, Mass after) =>
         Of(100 * ((Require.Positive(after.Kilograms, "kg", nameof(after)) / Require.Positive(before.Kilograms, "kg", nameof(before))) - 1));
+
+    /// <summary>The same carcasses after chilling: weight x (1 + u).</summary>
+    /// <param name="hot">Before chilling: no other carcass takes up chill water.</param>
+    public CarcassWeight<BasisOf<Chilled, TNeck, TGiblets, TFeet>> Chilled<TNeck, TGiblets, TFeet>(CarcassWeight<BasisOf<Hot, TNeck, TGiblets, TFeet>> hot)
+        where TNeck : IInclusion
+        where TGiblets : IInclusion
+        where TFeet : IInclusion => new(AfterChilling(hot.Weight.Kilograms, Uptake));
+
+    /// <summary>The same carcasses in their packs: weight x (1 + u - v), uptake and drip both of the weight before chilling.</summary>
+    /// <inheritdoc cref="Chilled"/>
+    public CarcassWeight<BasisOf<Packed, TNeck, TGiblets, TFeet>> Packed<TNeck, TGiblets, TFeet>(CarcassWeight<BasisOf<Hot, TNeck, TGiblets, TFeet>> hot)
+        where TNeck : IInclusion
+        where TGiblets : IInclusion
+        where TFeet : IInclusion => new(AfterChilling(hot.Weight.Kilograms, NetUptake));
 
     /// <summary>As in <c>4 % taken up, 1 % dripped, of the weight before chilling</c>, in every culture.</summary>
     public override string ToString() =>

@@ -64,6 +64,16 @@ public sealed class DressingRatio
         return new(Require.Text(name), model ?? DressingSources.OwnRecords, ratio, basis, measuredOn) { IncludesCondemned = includesCondemned };
     }
 
+    /// <summary>The same ratio with its basis as a type; there two can be compared.</summary>
+    /// <typeparam name="TBasis">The basis it is taken to be on.</typeparam>
+    /// <exception cref="ArgumentException">It is on another basis, or leaves open what that one states, as most published ratios do.</exception>
+    public DressingRatio<TBasis> On<TBasis>()
+        where TBasis : ICarcassBasis
+    {
+        Basis.RequireSame(TBasis.Basis, "The ratio " + Name + " is");
+        return new(this);
+    }
+
     /// <summary>What the carcasses of live birds weigh.</summary>
     /// <param name="live">The live weight, of a bird or of a flock, in its state.</param>
     /// <param name="atKilling">

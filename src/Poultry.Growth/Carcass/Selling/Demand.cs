@@ -10,7 +10,11 @@ public sealed class Demand
 {
     private readonly double low, likely, high;
 
-    private Demand(double low, double likely, double high) => (this.low, this.likely, this.high) = (low, likely, high);
+    private Demand(double low, double likely, double high)
+    {
+        (this.low, this.likely, this.high) = (low, likely, high);
+        Packs = IsUnlimited ? null : LikelyRange<double>.Of(low, likely, high);
+    }
 
     /// <summary>Whatever there is sells. To be said, never to be taken for granted.</summary>
     public static Demand Unlimited { get; } = new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
@@ -34,7 +38,7 @@ public sealed class Demand
     public bool IsUnlimited => double.IsPositiveInfinity(likely);
 
     /// <summary>The packs asked for; null without limit.</summary>
-    public LikelyRange<double>? Packs => IsUnlimited ? null : LikelyRange<double>.Of(low, likely, high);
+    public LikelyRange<double>? Packs { get; }
 
     /// <summary>The mean of the packs asked for; infinite without limit.</summary>
     internal double Mean => (low + likely + high) / 3;

@@ -36,6 +36,9 @@ public sealed class PackOffer
     /// <summary>How many unsold packs the freezer takes; what does not fit brings nothing.</summary>
     public int FreezerPacks { get; private init; }
 
+    /// <summary>Whether it holds whole birds.</summary>
+    internal bool IsWhole => Piece.Equals(CutOrderLine.WholeBird, StringComparison.OrdinalIgnoreCase);
+
     internal double FromKilograms => From?.Kilograms ?? 0;
 
     internal double ToKilograms => To?.Kilograms ?? double.PositiveInfinity;

@@ -94,7 +94,7 @@ public sealed class PlantReturn
 
     private IEnumerable<LineYield> CutLines => Lines.Where(line => line.Line.Set is not null);
 
-    private IEnumerable<PackSale> CutPacks => Packs.Where(pack => !IsWhole(pack.Offer));
+    private IEnumerable<PackSale> CutPacks => Packs.Where(pack => !pack.Offer.IsWhole);
 
     private double CutBirds => passing * CutLines.Sum(line => line.ExpectedBirds);
 
@@ -102,7 +102,7 @@ public sealed class PlantReturn
 
     private double CuttingLossKilograms => CutLines.Sum(line => line.CuttingLoss.Kilograms);
 
-    private double? WholePrice => Packs.FirstOrDefault(pack => IsWhole(pack.Offer)) is { } whole
+    private double? WholePrice => Packs.FirstOrDefault(pack => pack.Offer.IsWhole) is { } whole
         ? whole.Offer.Price?.AmountPerKilogram ?? (whole.PackKilograms > 0 ? whole.Offer.PricePerPack!.Value.Amount / whole.PackKilograms : null)
         : null;
 
@@ -149,8 +149,6 @@ public sealed class PlantReturn
 
     private PlantReturn With(Func<LikelyRange<Mass>, Mass> carcass) => new(
         Birds, Balance.Plant, Balance, carcass(Balance.Lines.Single(line => line.Kind == BalanceKind.Carcass).Weight).Kilograms, Order, offers, Charges);
-
-    private static bool IsWhole(PackOffer offer) => offer.Piece.Equals(CutOrderLine.WholeBird, StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<Caution> OwnCautions()
     {
