@@ -10,7 +10,9 @@ internal static class LesionChart
     /// <summary>Edges of the bands, %.</summary>
     private static readonly double[] Edges = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 25];
 
-    public static string Of(BatchPrevalence batch, string title, double level)
+    public static string Of(BatchPrevalence batch, string title, double level) => Draw(batch, title, level).ToSvg();
+
+    public static Drawing Draw(BatchPrevalence batch, string title, double level)
     {
         Interval<BirdPrevalence> interval = batch.IntervalAt(level);
         string subtitle = "mean " + SpreadTable.Percent(batch.Mean) + " %, median " + SpreadTable.Percent(batch.Median) + " %, " + Numbers.Percent(level) + " % of flocks from "
@@ -20,7 +22,7 @@ internal static class LesionChart
         PlotModel plot = BarChart.Of(title, subtitle, "birds with a lesion, %", labels, "chance, %", [.. chances.Select(chance => 100 * chance)]);
         string bars = string.Join(", ", labels.Zip(chances, (label, chance) => Numbers.Percent(chance, 1) + " % for " + label + " %"));
         string outdoor = batch.Cautions is [{ Code: "no-outdoor-data" } first, ..] ? " " + first.Text : "";
-        return SvgChart.Of(plot, title + ": share of birds with a lesion", "Chart of the chance of each share of birds. " + subtitle + ". " + bars + "." + outdoor);
+        return new(plot, title + ": share of birds with a lesion", "Chart of the chance of each share of birds. " + subtitle + ". " + bars + "." + outdoor);
     }
 
     private static double Above(BatchPrevalence batch, int edge) => edge < 0 ? 1

@@ -16,6 +16,7 @@ internal sealed class RiskAnswer
         PlanningRisk model = LesionWords.Model(question.Farm);
         Prevalence = (question.WithRanges ? model.WithParameterRanges : model).For(question.Batch);
         AllRanges = model.WithParameterRanges.For(question.Batch);
+        Farm = question.Farm is null ? (question.WithRanges ? model.WithParameterRanges : model).ForFarm(question.Batch) : null;
         Sensitivity = model.Sensitivity(question.Batch);
         Affected = Prevalence.Among(question.Birds, level);
         int deboned = (int)Math.Round(question.Deboned * question.Birds);
@@ -33,6 +34,9 @@ internal sealed class RiskAnswer
 
     /// <summary>With the ranges of all figures within.</summary>
     public BatchPrevalence AllRanges { get; }
+
+    /// <summary>The farm over many batches; null where its own record says more.</summary>
+    public FarmPrevalence? Farm { get; }
 
     public IReadOnlyList<RiskSensitivity> Sensitivity { get; }
 

@@ -49,6 +49,9 @@ internal sealed record RiskDocument
 
     public required ChangeNode? Change { get; init; }
 
+    /// <summary>The average of one farm over many such batches; null where its own record says more.</summary>
+    public required FarmAverageNode? FarmAverage { get; init; }
+
     /// <summary>With the ranges of all figures within.</summary>
     public required SpreadNode AllRanges { get; init; }
 
@@ -94,6 +97,7 @@ internal sealed record RiskDocument
             HiddenLesionsHigh = answer.Loss.Hidden?.Interval.High ?? 0,
             ExpectedRefunds = answer.Loss.ExpectedRefunds.Amount,
             Change = answer.Change is { } change ? new(answer.Question.ChangeOdds!.Value, change.SparedBirds, change.PerBatch.Amount, change.BatchesToSee) : null,
+            FarmAverage = FarmAverageNode.Of(answer),
             AllRanges = SpreadNode.Of(answer.AllRanges, answer.Level),
             Sensitivity = [.. answer.Sensitivity.Select(row => new SensitivityNode(
                 row.Code, row.Name, row.Low, row.High, SpreadNode.Of(row.AtLow, answer.Level), SpreadNode.Of(row.AtHigh, answer.Level)))],

@@ -1,4 +1,5 @@
 using Poultry.Growth.Myopathy;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Calculators.Myopathy;
 
@@ -11,6 +12,7 @@ internal static class RiskPage
         page.Line("Deep pectoral myopathy in a batch of " + Numbers.Whole(answer.Question.Birds) + " birds killed at " + answer.Question.Batch.KillAge
             + (answer.Question.Farm is { } farm ? ", by the farm's own record: " + farm : ", by two surveys of birds indoors"));
         SpreadTable.Print("Share of birds with a lesion, %", answer.Prevalence, answer.Level, page);
+        OneFarm(answer, page);
         page.Title("Birds and meat (" + Numbers.Percent(answer.Level) + " % of flocks)");
         Counts(answer, page);
         Assumptions(answer, page);
@@ -28,6 +30,16 @@ internal static class RiskPage
         page.Line("- Trade report, \"" + TradeReport.QuarterOfABadFlock.Says + "\": " + TradeReport.QuarterOfABadFlock.Verdict);
         SpreadTable.Cautions(answer.Cautions, page);
         page.Sources(answer.Sources);
+    }
+
+    private static void OneFarm(RiskAnswer answer, Page page)
+    {
+        if (answer.Farm is { } farm)
+        {
+            Interval<BirdPrevalence> range = farm.IntervalAt(answer.Level);
+            page.Line("One farm over many such batches: " + SpreadTable.Percent(farm.Median) + " % in the middle, " + SpreadTable.Percent(range.Low) + " to " + SpreadTable.Percent(range.High)
+                + " %; the worst of ten batches of a farm has 5 % or more with a chance of " + Numbers.Percent(farm.ChanceWorstAbove(BirdPrevalence.FromPercent(5), 10).Fraction, 1) + " %.");
+        }
     }
 
     private static void Counts(RiskAnswer answer, Page page)

@@ -18,10 +18,12 @@ internal sealed partial class LogitDensity
             widest = Math.Max(widest, deviation);
         }
 
-        const double reach = 10;
-        double from = middle - (reach * widest), step = 2 * reach * widest / (Points - 1);
-        double[] logs = new double[Points];
-        for (int i = 0; i < Points; i++)
+        // So far out that a count which contradicts the density still finds it there.
+        const double reach = 16;
+        const int points = 3201;
+        double from = middle - (reach * widest), step = 2 * reach * widest / (points - 1);
+        double[] logs = new double[points];
+        for (int i = 0; i < points; i++)
         {
             double sum = 0;
             foreach ((double deviation, double weight) in parts)

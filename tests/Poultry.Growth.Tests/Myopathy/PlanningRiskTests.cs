@@ -110,6 +110,54 @@ public class PlanningRiskTests
         ranges.IntervalAt(0.95).High!.Value.Should().BeGreaterThan(fixedFigures.IntervalAt(0.95).High!.Value);
     }
 
+    /// <summary>Source: R, integrate over z ~ N(-6.06, 0.8) and e ~ N(0, sqrt(1.6² - 0.8²)).</summary>
+    [Fact]
+    public void A_farm_s_own_part_comes_back_in_all_its_batches()
+    {
+        FarmPrevalence farm = PlanningRisk.Published.ForFarm(Plain);
+
+        farm.Mean.Percent.Should().BeApproximately(0.7797388, 1e-4, "the mean over farms is the mean over batches");
+        farm.Median.Percent.Should().BeApproximately(0.5883107, 1e-4);
+        farm.IntervalAt(0.90).Low!.Value.Percent.Should().BeApproximately(0.1618201, 1e-4);
+        farm.IntervalAt(0.90).High!.Value.Percent.Should().BeApproximately(2.0400915, 1e-3);
+        farm.Quantile(Probability.FromPercent(50)).Should().Be(farm.Median);
+        farm.ChanceWorstAbove(BirdPrevalence.FromPercent(5), 1).Fraction.Should().BeApproximately(0.0257538, 1e-5);
+        farm.ChanceWorstAbove(BirdPrevalence.FromPercent(5), 10).Fraction.Should().BeApproximately(0.1912439, 1e-4);
+        Published.ChanceWorstAbove(BirdPrevalence.FromPercent(5), 10).Fraction.Should().BeApproximately(0.2296519, 1e-4, "ten farms have more chances than ten batches of one");
+        farm.ChanceWorstAbove(BirdPrevalence.FromPercent(25), 50).Fraction.Should().BeApproximately(0.0401389, 1e-5);
+        farm.ChanceWorstAbove(BirdPrevalence.FromPercent(0), 2).Fraction.Should().Be(1);
+        farm.ToString().Should().Be("a farm's average: mean 0.78 %, median 0.59 %, 90 %: 0.16 to 2 % of birds");
+    }
+
+    [Fact]
+    public void Doubt_about_study_and_odds_widens_what_a_farm_may_have()
+    {
+        BatchAtRisk thinned = new() { KillAge = Plain.KillAge, IsOutdoor = false, IsThinned = true };
+        Interval<BirdPrevalence> likely = PlanningRisk.Published.ForFarm(thinned).IntervalAt(0.90), all = PlanningRisk.Published.WithParameterRanges.ForFarm(thinned).IntervalAt(0.90);
+
+        (all.High!.Value.Percent / all.Low!.Value.Percent).Should().BeGreaterThan(likely.High!.Value.Percent / likely.Low!.Value.Percent);
+        PlanningRisk.Published.ForFarm(thinned).Median.Should().BeGreaterThan(PlanningRisk.Published.ForFarm(Plain).Median);
+        PlanningRisk.Published.ForFarm(new() { KillAge = Age.FromDays(30), Sex = Sex.Female }).ChanceWorstAbove(BirdPrevalence.FromPercent(1), 9).Fraction.Should().Be(0);
+    }
+
+    /// <summary>Ten of 289 birds where one in seven thousand was expected: eight standard deviations out the density must still be there.</summary>
+    [Fact]
+    public void A_count_that_contradicts_what_was_known_adds_up_with_the_next()
+    {
+        BatchPrevalence rare = PlanningRisk.Of(-9, 0.5).For(Plain);
+        double apart = rare.After(LesionInspection.Of(289, 10)).After(LesionInspection.Of(344, 3)).Mean.Percent;
+
+        apart.Should().BeApproximately(rare.After(LesionInspection.Of(633, 13)).Mean.Percent, 1e-6 * apart);
+    }
+
+    [Fact]
+    public void A_farm_with_inspections_of_its_own_is_told_where_its_rate_is()
+    {
+        Action ask = () => PlanningRisk.Learned(FarmLesionRate.Learn(LesionInspection.Of(100, 1))).ForFarm(Plain);
+
+        ask.Should().Throw<InvalidOperationException>().WithMessage("*FarmLesionRate.LongRunRate*");
+    }
+
     [Fact]
     public void An_odds_ratio_s_range_has_its_value_for_median()
     {
@@ -126,7 +174,7 @@ public class PlanningRiskTests
         BatchAtRisk batch = new() { KillAge = Age.FromDays(42), Sex = Sex.Female, LiveWeight = Mass.FromKilograms(2.2), IsThinned = true, Strain = StrainRisk.High };
         IReadOnlyList<RiskSensitivity> rows = PlanningRisk.Published.Sensitivity(batch);
 
-        rows.Select(row => row.Code).Should().Equal("mean", "between-flocks", "between-studies", "strain", "thinning", "outdoor", "weight", "sex", "first-age");
+        rows.Select(row => row.Code).Should().Equal("mean", "between-flocks", "between-farms", "between-studies", "strain", "thinning", "outdoor", "weight", "sex", "first-age");
         RiskSensitivity mean = rows[0], spread = rows[1], age = rows[^1];
         (mean.AtHigh.Mean.Percent / mean.AtLow.Mean.Percent).Should().BeInRange(3, 6);
         spread.AtLow.Mean.Share.Fraction.Should().BeApproximately(spread.AtHigh.Mean.Share.Fraction, 0.15 * spread.AtLow.Mean.Share.Fraction);

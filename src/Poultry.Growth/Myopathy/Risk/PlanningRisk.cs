@@ -16,20 +16,23 @@ public sealed class PlanningRisk
     private readonly LogitDensity density;
     private readonly LogitDensity doubted;
     private readonly bool withRanges;
+    private readonly double betweenFlocks;
 
-    private PlanningRisk(LogitDensity density, LogitDensity doubted, bool withRanges, ModelInfo model) =>
-        (this.density, this.doubted, this.withRanges, Model) = (density, doubted, withRanges, model);
+    private PlanningRisk(LogitDensity density, LogitDensity doubted, bool withRanges, double betweenFlocks, ModelInfo model) =>
+        (this.density, this.doubted, this.withRanges, this.betweenFlocks, Model) = (density, doubted, withRanges, betweenFlocks, model);
 
     /// <summary>Equation, figures and sources of the published form.</summary>
     public static ModelInfo PublishedModel { get; } = new(
         "lesion-planning",
         "Share of birds with lesions in a batch",
-        "logit P = mu + ln OR_strain + ln OR_thin + ln(1 + L (OR_leg - 1)) + u, u ~ N(0, sigma^2); times S(a, sex)",
+        "logit P = mu + ln OR_strain + ln OR_thin + ln(1 + L (OR_leg - 1)) + s + f + e, s ~ N(0, tau^2), f ~ N(0, sigma^2/4), e ~ N(0, 3 sigma^2/4); times S(a, sex)",
         [
             new("P", "share of birds with a lesion, of birds killed from 45 d", "-"),
             new("mu", "-6.06, so that the mean is 0.78 % at sigma 1.6 (0.15 to 0.9 %)", "-"),
-            new("u", "what flocks differ by", "-"),
-            new("sigma", "1.6 (1.2 to 2.0) between flocks", "-"),
+            new("sigma", "1.6 (1.2 to 2.0) between flocks of all farms", "-"),
+            new("f", "the farm's part of it, 0.8 (0.5 to 1.2): the same in all its batches", "-"),
+            new("e", "the flock's part, 1.386", "-"),
+            new("s", "the study's or country's, tau 0.42 (0.2 to 0.9): doubt about the mean, counted only with the ranges of the parameters", "-"),
             new("OR_strain", "1; 1.9 or 0.52 for a prone or a less prone strain (1 to 5 between them)", "-"),
             new("OR_thin", "1; 2 (1 to 5) after thinning: an assumption", "-"),
             new("L", "share of severely lame birds", "-"),
@@ -48,7 +51,7 @@ public sealed class PlanningRisk
     public ModelInfo Model { get; }
 
     /// <summary>The same model with the ranges of all its parameters within its intervals; the mean of a plain batch stays what it is.</summary>
-    public PlanningRisk WithParameterRanges => new(density, doubted, withRanges: true, Model);
+    public PlanningRisk WithParameterRanges => new(density, doubted, withRanges: true, betweenFlocks, Model);
 
     /// <summary>The published form with other figures.</summary>
     /// <param name="meanLogit">mu, the logit of the median share of birds.</param>
@@ -57,35 +60,45 @@ public sealed class PlanningRisk
     public static PlanningRisk Of(double meanLogit, double betweenFlocksLogit)
     {
         LogitDensity plain = LogitDensity.Normals(Require.Finite(meanLogit, ""), [(Require.Positive(betweenFlocksLogit, ""), 1)]);
-        return new(plain, Doubted(meanLogit, betweenFlocksLogit), withRanges: false, PublishedModel);
+        return new(plain, Doubted(meanLogit, betweenFlocksLogit), withRanges: false, betweenFlocksLogit, PublishedModel);
     }
 
     /// <summary>What the farm's own inspections say of its next batch, in place of the published form.</summary>
     public static PlanningRisk Learned(FarmLesionRate farm)
     {
         ArgumentNullException.ThrowIfNull(farm);
-        return new(farm.NextDensity, farm.NextDensity, withRanges: false, FarmLesionRate.Model);
+        return new(farm.NextDensity, farm.NextDensity, withRanges: false, double.NaN, FarmLesionRate.Model);
     }
 
     /// <summary>The share of birds with lesions in one batch, as a distribution.</summary>
     public BatchPrevalence For(BatchAtRisk batch)
     {
         ArgumentNullException.ThrowIfNull(batch);
-        IReadOnlyList<OddsRatio> ratios = PlanningFigures.For(batch);
-        LogitDensity found = density;
-        if (withRanges)
-        {
-            found = doubted;
-            foreach (OddsRatio ratio in ratios)
-            {
-                found = found.Blurred(Doubt.Logarithmic(ratio.Low / ratio.Value, 1, ratio.High / ratio.Value).Nodes(Nodes));
-            }
+        LogitDensity found = withRanges ? Blurred(doubted, batch) : density;
+        return Of(batch, Acting(withRanges ? found.Shifted(found.ShiftToMean(density.Mean(p => p))) : found, batch), AgeSusceptibility.Published.Share(batch.KillAge, batch.Sex));
+    }
 
-            found = found.Shifted(found.ShiftToMean(density.Mean(p => p)));
+    /// <summary>The batches of one farm that are kept like this one: its average, and the worst of several.</summary>
+    /// <exception cref="InvalidOperationException">The model was learned from the farm's own inspections, which say more: see <see cref="FarmLesionRate.LongRunRate"/>.</exception>
+    public FarmPrevalence ForFarm(BatchAtRisk batch)
+    {
+        ArgumentNullException.ThrowIfNull(batch);
+        if (Model != PublishedModel)
+        {
+            throw new InvalidOperationException("The farm has inspections of its own; expected FarmLesionRate.LongRunRate in place of the farms of the published model.");
         }
 
-        double shift = ratios.Sum(ratio => Math.Log(ratio.Value));
-        return Of(batch, shift == 0 ? found : found.Shifted(shift), AgeSusceptibility.Published.Share(batch.KillAge, batch.Sex));
+        double farms = betweenFlocks * PlanningFigures.BetweenFarms / PlanningFigures.BetweenFlocks;
+        double batches = betweenFlocks * PlanningFigures.WithinFarm / PlanningFigures.BetweenFlocks;
+        LogitDensity levels = LogitDensity.Normals(density.Quantile(0.5), [(farms, 1)]);
+        if (withRanges)
+        {
+            (double Spread, double Share)[] spreads = [.. Taus().Select(tau => (Math.Sqrt((farms * farms) + (tau * tau)), 1.0 / SpreadNodes))];
+            levels = Blurred(LogitDensity.Normals(density.Quantile(0.5), spreads), batch);
+        }
+
+        double susceptible = AgeSusceptibility.Published.Share(batch.KillAge, batch.Sex).Fraction;
+        return new(Acting(levels, batch), batches, susceptible, Model, MyopathyCautions.Of(batch, Model));
     }
 
     /// <summary>How much each figure moves the answer when it goes to either end of its range by itself.</summary>
@@ -108,6 +121,12 @@ public sealed class PlanningRisk
             rows.Add(Row("mean", "mean of all flocks, % of birds", 100 * PlanningFigures.LeastMean, 100 * PlanningFigures.LargestMean, percent => WithMean(density, percent / 100)));
             rows.Add(Row("between-flocks", "spread between flocks, sigma", PlanningFigures.LeastBetweenFlocks, PlanningFigures.LargestBetweenFlocks, sigma => Spread(sigma, 0)));
             rows.Add(Row(
+                "between-farms",
+                "spread between farms, the flock's own part as it is",
+                PlanningFigures.LeastBetweenFarms,
+                PlanningFigures.LargestBetweenFarms,
+                farms => Spread(PlanningFigures.WithinFarm, farms)));
+            rows.Add(Row(
                 "between-studies", "spread between studies added, tau", PlanningFigures.LeastBetweenStudies, PlanningFigures.LargestBetweenStudies, tau => Spread(PlanningFigures.BetweenFlocks, tau)));
         }
 
@@ -129,15 +148,30 @@ public sealed class PlanningRisk
         return rows;
     }
 
+    /// <summary>The odds ratios that act for a batch.</summary>
+    private static LogitDensity Acting(LogitDensity found, BatchAtRisk batch)
+    {
+        double shift = PlanningFigures.For(batch).Sum(ratio => Math.Log(ratio.Value));
+        return shift == 0 ? found : found.Shifted(shift);
+    }
+
+    /// <summary>With the ranges of a batch's odds ratios.</summary>
+    private static LogitDensity Blurred(LogitDensity found, BatchAtRisk batch) => PlanningFigures.For(batch).Aggregate(
+        found, (before, ratio) => before.Blurred(Doubt.Logarithmic(ratio.Low / ratio.Value, 1, ratio.High / ratio.Value).Nodes(Nodes)));
+
+    /// <summary>Equally likely spreads between studies.</summary>
+    private static double[] Taus() =>
+        [.. Doubt.Logarithmic(PlanningFigures.LeastBetweenStudies, PlanningFigures.BetweenStudies, PlanningFigures.LargestBetweenStudies).Nodes(SpreadNodes).Select(Math.Exp)];
+
     /// <summary>All of the model's own doubt: both spreads within their ranges.</summary>
     private static LogitDensity Doubted(double mean, double sigma)
     {
         double scale = sigma / PlanningFigures.BetweenFlocks;
         double[] sigmas = Doubt.Logarithmic(
             scale * PlanningFigures.LeastBetweenFlocks, sigma, scale * PlanningFigures.LargestBetweenFlocks).Nodes(SpreadNodes);
-        double[] taus = Doubt.Logarithmic(PlanningFigures.LeastBetweenStudies, PlanningFigures.BetweenStudies, PlanningFigures.LargestBetweenStudies).Nodes(SpreadNodes);
+        double[] taus = Taus();
         return LogitDensity.Normals(
-            mean, [.. sigmas.SelectMany(s => taus.Select(tau => (Math.Sqrt(Math.Exp(2 * s) + Math.Exp(2 * tau)), 1.0 / (SpreadNodes * SpreadNodes))))]);
+            mean, [.. sigmas.SelectMany(s => taus.Select(tau => (Math.Sqrt(Math.Exp(2 * s) + (tau * tau)), 1.0 / (SpreadNodes * SpreadNodes))))]);
     }
 
     private BatchPrevalence Of(BatchAtRisk batch, LogitDensity found, Probability susceptible) =>
