@@ -66,6 +66,13 @@ public sealed class FeedingConditions
     /// <summary>How water rises in heat.</summary>
     public WaterInHeat WaterInHeat { get; init; } = WaterInHeat.SevenPercentOfBase;
 
+    /// <summary>The same birds at other temperatures: at another time of the year, say.</summary>
+    /// <param name="temperatures">Those of the place.</param>
+    public FeedingConditions At(Temperatures temperatures) => new()
+    {
+        Temperatures = temperatures, Sex = Sex, Type = Type, Model = Model, Waste = Waste, Pasture = Pasture, Ranging = Ranging, HatchWeight = HatchWeight, WaterInHeat = WaterInHeat,
+    };
+
     /// <summary>Whether the default model is used on the birds it is made for: only then does an early record correct the rest.</summary>
     internal bool TakesFarmFactor => Type == BirdType.Fast && Model is HeatProductionEnergy;
 }

@@ -5,17 +5,21 @@ namespace Poultry.Growth.Flock;
 /// <summary>Birds found dead or culled on a day.</summary>
 public sealed class Deaths
 {
-    private Deaths(Age age, int birds) => (Age, Birds) = (age, birds);
+    private Deaths(Age age, int birds, int culled) => (Age, Birds, Culled) = (age, birds, culled);
 
     /// <summary>How old the flock was.</summary>
     public Age Age { get; }
 
-    /// <summary>How many birds, 0 or more.</summary>
+    /// <summary>How many birds, dead and culled together; 0 or more.</summary>
     public int Birds { get; }
+
+    /// <summary>How many of them were culled, where they were counted apart; otherwise 0.</summary>
+    public int Culled { get; }
 
     /// <summary>So many birds at an age.</summary>
     /// <param name="age">How old the flock was.</param>
-    /// <param name="birds">0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A negative number of birds.</exception>
-    public static Deaths Of(Age age, int birds) => new(age, Require.AtLeast(birds, 0));
+    /// <param name="birds">Dead and culled together, 0 or more.</param>
+    /// <param name="culled">How many of them were culled, where they are counted apart.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A negative number of birds, or more culled than all.</exception>
+    public static Deaths Of(Age age, int birds, int culled = 0) => new(age, Require.AtLeast(birds, 0), (int)Require.Between(culled, 0, birds, "birds"));
 }

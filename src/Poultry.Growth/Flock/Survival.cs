@@ -98,6 +98,9 @@ public sealed class Survival
         return Probability.FromFraction(Math.Min(1, sum / weights));
     }
 
+    /// <summary>The same weeks with other rates and another spread between batches: what a farm's own batches make of them.</summary>
+    internal Survival Scaled(double factor, double logSpread, ModelInfo model) => new(Array.ConvertAll(hazardPerDay, rate => rate * factor), logSpread, model);
+
     private static double[] Hazards(double[] lossByWeek) => Array.ConvertAll(lossByWeek, loss => -Math.Log(1 - loss) / 7);
 
     private (double Weight, double Multiplier) Node(int i)

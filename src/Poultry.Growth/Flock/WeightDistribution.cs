@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Poultry.Growth.Flock;
 
-/// <summary>The live weights of a flock's birds on one day: normal within a sex, two sexes side by side where the flock is mixed.</summary>
+/// <summary>The live weights of a flock's birds on one day: normal within a sex, two sexes side by side where the flock is mixed; or of its heaviest or lightest by themselves.</summary>
 /// <remarks>
 /// Normal within a sex is the usual assumption; a mixed flock is a mixture and not normal. With a coefficient of variation above 0.3 the normal
 /// would hold birds of no weight, so it is refused.
@@ -17,11 +17,21 @@ public sealed class WeightDistribution
     private readonly double[] means;
     private readonly double[] deviations;
 
-    private WeightDistribution(double[] shares, double[] means, double coefficientOfVariation)
+    /// <summary>Birds lighter or heavier than these are taken out; without limit for a whole flock.</summary>
+    private readonly double lowest, highest;
+
+    /// <summary>The share of the whole flock below the lowest weight, and the share that is left between.</summary>
+    private readonly double below, inside;
+
+    private WeightDistribution(
+        double[] shares, double[] means, double coefficientOfVariation, double lowest = double.NegativeInfinity, double highest = double.PositiveInfinity)
     {
-        (this.shares, this.means) = (shares, means);
+        (this.shares, this.means, this.lowest, this.highest) = (shares, means, lowest, highest);
         WithinSexCoefficientOfVariation = Require.Between(coefficientOfVariation, 0, WidestSpread, "", nameof(coefficientOfVariation));
         deviations = Array.ConvertAll(means, mean => Math.Max(coefficientOfVariation, double.Epsilon) * mean);
+        below = double.IsFinite(lowest) ? Mixture(stackalloc double[3 * means.Length]).Below(lowest) : 0;
+        inside = (double.IsFinite(highest) ? Mixture(stackalloc double[3 * means.Length]).Below(highest) : 1) - below;
+        MeanKilograms = Part(lowest, highest).Kilograms / inside;
     }
 
     /// <summary>Standard deviation over mean among birds of one sex.</summary>
@@ -38,15 +48,23 @@ public sealed class WeightDistribution
             double squares = 0;
             for (int i = 0; i < means.Length; i++)
             {
+                // The integral of (w - M)^2 between the limits a and b in standard deviations, m off M:
+                // s^2 (P + a phi(a) - b phi(b)) + 2 m s (phi(a) - phi(b)) + m^2 P.
                 double off = means[i] - MeanKilograms;
-                squares += shares[i] * ((deviations[i] * deviations[i]) + (off * off));
+                (double a, double b) = ((lowest - means[i]) / deviations[i], (highest - means[i]) / deviations[i]);
+                (double atA, double atB) = (Distributions.NormalDensity(a), Distributions.NormalDensity(b));
+                double part = Distributions.NormalProbability(b) - Distributions.NormalProbability(a);
+                squares += shares[i]
+                    * ((deviations[i] * deviations[i] * (part + Tail(a, atA) - Tail(b, atB))) + (2 * off * deviations[i] * (atA - atB)) + (off * off * part));
             }
 
-            return Math.Sqrt(squares) / MeanKilograms;
+            return Math.Sqrt(Math.Max(0, squares / inside)) / MeanKilograms;
+
+            static double Tail(double at, double density) => density == 0 ? 0 : at * density;
         }
     }
 
-    private double MeanKilograms => shares.Zip(means, (share, mean) => share * mean).Sum();
+    private double MeanKilograms { get; }
 
     /// <summary>Birds of one sex, or of a mixed flock taken as one crowd.</summary>
     /// <param name="mean">Above 0.</param>
@@ -66,16 +84,27 @@ public sealed class WeightDistribution
         [Require.Positive(male.Kilograms, "kg", nameof(male)), Require.Positive(female.Kilograms, "kg", nameof(female))],
         coefficientOfVariation);
 
+    /// <summary>The heaviest birds by themselves, as where they are caught first.</summary>
+    /// <param name="share">Their share of the birds, strictly between 0 and 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is 0 or 1.</exception>
+    public WeightDistribution Heaviest(Probability share) =>
+        new(shares, means, WithinSexCoefficientOfVariation, WeightAt(Probability.FromFraction(1 - Require.Share(share.Fraction, nameof(share)))).Kilograms, highest);
+
+    /// <summary>The lightest birds by themselves, as where the heaviest are gone.</summary>
+    /// <inheritdoc cref="Heaviest"/>
+    public WeightDistribution Lightest(Probability share) => new(shares, means, WithinSexCoefficientOfVariation, lowest, WeightAt(share).Kilograms);
+
     /// <summary>The share of birds lighter than a weight.</summary>
-    public Probability ShareBelow(Mass weight) => Probability.FromFraction(Math.Min(1, Mixture(stackalloc double[3 * means.Length]).Below(weight.Kilograms)));
+    public Probability ShareBelow(Mass weight) =>
+        Probability.FromFraction(Math.Clamp((Mixture(stackalloc double[3 * means.Length]).Below(weight.Kilograms) - below) / inside, 0, 1));
 
     /// <summary>The weight below which a share of the birds lies.</summary>
     /// <param name="share">Strictly between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The share is 0 or 1.</exception>
     public Mass WeightAt(Probability share)
     {
-        Require.Share(share.Fraction, nameof(share));
-        return Mass.FromKilograms(WithinSexCoefficientOfVariation == 0 ? Alike(share.Fraction) : Mixture(stackalloc double[3 * means.Length]).Quantile(share.Fraction));
+        double ofFlock = below + (inside * Require.Share(share.Fraction, nameof(share)));
+        return Mass.FromKilograms(WithinSexCoefficientOfVariation == 0 ? Alike(ofFlock) : Mixture(stackalloc double[3 * means.Length]).Quantile(ofFlock));
     }
 
     /// <summary>The mean of the birds between two weights; null where there are none.</summary>
@@ -83,11 +112,17 @@ public sealed class WeightDistribution
     /// <param name="high">The heavier weight; null for no bound.</param>
     public Mass? MeanBetween(Mass? low, Mass? high)
     {
+        (double birds, double kilograms) = Part(Math.Max(lowest, low?.Kilograms ?? lowest), Math.Min(highest, high?.Kilograms ?? highest));
+        return birds > 0 ? Mass.FromKilograms(kilograms / birds) : null;
+    }
+
+    /// <summary>Birds between two weights, as a part of the whole flock, and what they weigh together.</summary>
+    private (double Birds, double Kilograms) Part(double low, double high)
+    {
         (double birds, double kilograms) = (0, 0);
         for (int i = 0; i < means.Length; i++)
         {
-            double from = low is { } least ? (least.Kilograms - means[i]) / deviations[i] : double.NegativeInfinity;
-            double to = high is { } most ? (most.Kilograms - means[i]) / deviations[i] : double.PositiveInfinity;
+            (double from, double to) = ((low - means[i]) / deviations[i], (high - means[i]) / deviations[i]);
             double part = Distributions.NormalProbability(to) - Distributions.NormalProbability(from);
             birds += shares[i] * part;
 
@@ -95,7 +130,7 @@ public sealed class WeightDistribution
             kilograms += shares[i] * ((means[i] * part) - (deviations[i] * (Distributions.NormalDensity(to) - Distributions.NormalDensity(from))));
         }
 
-        return birds > 0 ? Mass.FromKilograms(kilograms / birds) : null;
+        return (birds, kilograms);
     }
 
     /// <summary>Where the birds of a sex are all of one weight, the lighter sex comes first.</summary>

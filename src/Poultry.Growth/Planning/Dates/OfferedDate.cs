@@ -7,6 +7,8 @@ namespace Poultry.Growth.Planning;
 /// <summary>A day on which a plant would kill the batch, on its terms.</summary>
 public sealed class OfferedDate
 {
+    private const int UsualCutSheetDays = 10;
+
     /// <summary>The day of killing.</summary>
     public required DateOnly Date { get; init; }
 
@@ -42,13 +44,19 @@ public sealed class OfferedDate
     /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
     public int CollectAfterDays { get; init => field = Require.AtLeast(value, 0, nameof(CollectAfterDays)); } = 1;
 
-    /// <summary>The next day on the same terms: to see what the plant's calendar costs.</summary>
-    internal OfferedDate DayLater() => new()
+    /// <summary>Until when the plant must hear of a change: its own last day, or ten days before (common practice).</summary>
+    internal DateOnly DecideBy => ChangeUntil ?? Date.AddDays(-UsualCutSheetDays);
+
+    /// <summary>The next day on the same terms.</summary>
+    internal OfferedDate DayLater() => As(Date.AddDays(1), IsBooked, BookedBirds);
+
+    /// <summary>The same terms on another day, or for another booking.</summary>
+    internal OfferedDate As(DateOnly date, bool isBooked, int? bookedBirds) => new()
     {
-        Date = Date.AddDays(1),
+        Date = date,
         Terms = Terms,
-        IsBooked = IsBooked,
-        BookedBirds = BookedBirds,
+        IsBooked = isBooked,
+        BookedBirds = bookedBirds,
         ChangeUntil = ChangeUntil,
         ChangeCost = ChangeCost,
         OffFeed = OffFeed,

@@ -14,9 +14,13 @@ public sealed class BatchCosts
     /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
     public Money Bedding { get; init => field = NotNegative(value, nameof(Bedding)); }
 
-    /// <summary>Whatever else the batch costs in any case: brooder heat, trips, the batch's part of shelters and fence; 0 or more.</summary>
+    /// <summary>Whatever else the batch costs in any case: brooder heat, the batch's part of shelters and fence; 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
     public Money Fixed { get; init => field = NotNegative(value, nameof(Fixed)); }
+
+    /// <summary>A trip to the plant, counted for every day of killing: fuel, hire, the time of driver and catchers; 0 or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public Money Trip { get; init => field = NotNegative(value, nameof(Trip)); }
 
     /// <summary>An hour of work, 0 or more. Own work at nothing makes any batch look well.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
@@ -26,9 +30,9 @@ public sealed class BatchCosts
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
     public Duration LabourADay { get; init => field = Duration.FromHours(Require.NotNegative(value.Hours, "h", nameof(LabourADay))); }
 
-    /// <summary>What so many chicks kept for so many days cost.</summary>
-    internal double Of(int chicks, double days) =>
-        (Chick.Amount * chicks) + Bedding.Amount + Fixed.Amount + (LabourHour.Amount * LabourADay.Hours * days);
+    /// <summary>What so many chicks kept for so many days and killed in so many trips cost.</summary>
+    internal double Of(int chicks, double days, int trips) =>
+        (Chick.Amount * chicks) + Bedding.Amount + Fixed.Amount + (Trip.Amount * trips) + (LabourHour.Amount * LabourADay.Hours * days);
 
     private static Money NotNegative(Money money, string name) => Money.Of(Require.NotNegative(money.Amount, "", name));
 }

@@ -11,6 +11,10 @@ namespace Poultry.Growth.Planning;
 /// <summary>All that is decided and known of a batch: what the choice of the day of killing is made on.</summary>
 public sealed class BatchPlan
 {
+    private Projection growth = null!;
+    private FeedRecord? feedRecord;
+    private IReadOnlyList<OfferedDate> dates = null!;
+
     /// <summary>As the farm calls it.</summary>
     public required string Name { get; init; }
 
@@ -25,7 +29,7 @@ public sealed class BatchPlan
     public LargeLoss LargeLoss { get; init; } = LargeLoss.OneBatchInThirty;
 
     /// <summary>What the birds will weigh, and how sure that is.</summary>
-    public required Projection Growth { get; init; }
+    public required Projection Growth { get => growth; init => growth = value; }
 
     /// <summary>The feeds, their energy and their price.</summary>
     public required FeedingPlan Feeds { get; init; }
@@ -34,10 +38,18 @@ public sealed class BatchPlan
     public required FeedingConditions Feeding { get; init; }
 
     /// <summary>What they ate so far; null where it was not written down.</summary>
-    public FeedRecord? FeedRecord { get; init; }
+    public FeedRecord? FeedRecord { get => feedRecord; init => feedRecord = value; }
 
     /// <summary>Dressing, condemnation, loss in cutting.</summary>
     public required PlantConditions Plant { get; init; }
+
+    /// <summary>Birds dead on arrival.</summary>
+    /// <value>As in large flocks in Brazil.</value>
+    public RoadLoss DeadOnArrival { get; init; } = RoadLoss.Usual;
+
+    /// <summary>The share of the birds delivered that the inspector takes out, alive or killed, with its range; of no account where the dressing ratio includes it.</summary>
+    /// <value>Null: as <see cref="PlantConditions.Condemned"/> says, without a range.</value>
+    public LikelyRange<Probability>? CondemnedBirds { get; init; }
 
     /// <summary>Which birds stay whole and which are cut.</summary>
     public required CutOrder Order { get; init; }
@@ -49,7 +61,7 @@ public sealed class BatchPlan
     public PlantCharges Cutting { get; init; } = PlantCharges.None;
 
     /// <summary>The days on which the plant would kill the batch; at least one.</summary>
-    public required IReadOnlyList<OfferedDate> Dates { get; init; }
+    public required IReadOnlyList<OfferedDate> Dates { get => dates; init => dates = value; }
 
     /// <summary>What else the batch costs.</summary>
     public required BatchCosts Costs { get; init; }
@@ -75,7 +87,27 @@ public sealed class BatchPlan
     /// <summary>Whether the farm's figures of meat hold lesions already.</summary>
     public TrimRecord LesionsInFigures { get; init; } = TrimRecord.SoundBirds;
 
+    /// <summary>What packs of cut pieces weigh of what the shares of the set say: no spread between batches is published, so it is the user's own range.</summary>
+    public LikelyRange<double> CutWeights { get; init; } = LikelyRange<double>.Exactly(1);
+
+    /// <summary>The share of chicks ordered that come dead: it counts for the next order.</summary>
+    public Probability ChicksLostInTransit { get; init; }
+
+    /// <summary>What the farm's finished batches taught of this one; null where no history was given.</summary>
+    public FarmLearning? Farm { get; init; }
+
+    /// <summary>What came from where: shipped, stated, or learned from own batches.</summary>
+    public IReadOnlyList<PlanOrigin> Origins => PlanOrigin.Of(this);
+
     /// <summary>How old the birds are on a date.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The date lies before hatch.</exception>
     public Age AgeOn(DateOnly date) => Age.On(date, Placed, Birds.AgeAtPlacement);
+
+    /// <summary>The same plan as it stood before a day, for that day only.</summary>
+    internal BatchPlan Before(OfferedDate day, Projection known, FeedRecord? recorded)
+    {
+        BatchPlan plan = (BatchPlan)MemberwiseClone();
+        (plan.growth, plan.feedRecord, plan.dates) = (known, recorded, [day]);
+        return plan;
+    }
 }

@@ -47,5 +47,14 @@ internal readonly struct DrawnInputs
     /// <summary>Normal: the error of a weigh-in that is thought of.</summary>
     public double WeighIn => Stream(8).NextNormal();
 
+    /// <summary>Even: how many are dead on arrival.</summary>
+    public double Road => Stream(9).NextUniform();
+
+    /// <summary>Even: how many are condemned.</summary>
+    public double Condemned => Stream(10).NextUniform();
+
+    /// <summary>Even: what cut pieces weigh of what their shares say.</summary>
+    public double Cuts => Stream(11).NextUniform();
+
     private RandomStream Stream(int which) => new(seed, draw, FirstPurpose + which);
 }

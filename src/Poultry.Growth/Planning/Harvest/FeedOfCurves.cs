@@ -10,6 +10,10 @@ internal sealed class FeedOfCurves
     private readonly FeedForecast forecast;
     private readonly double[] pricePerKilogram;
     private readonly double[] middleDays;
+    private readonly double logFactor, logError;
+
+    /// <summary>Birds alive on the days on which they were counted.</summary>
+    private readonly double[] counted;
 
     /// <summary>Feed by the middle curve: for a curve that no bird could follow, of which there are a few in ten thousand.</summary>
     private readonly double[] usual;
@@ -18,8 +22,12 @@ internal sealed class FeedOfCurves
     {
         this.plan = plan;
         forecast = FeedForecast.For(plan.Growth.Curve, plan.Birds, plan.Feeds, plan.Feeding, last, new() { Record = plan.FeedRecord });
+
+        // A record of this batch goes before what earlier batches ate.
+        (logFactor, logError) = plan.Farm?.Feed is { } farm && forecast.FarmFactor is not { IsApplied: true } ? (farm.LogMean, farm.LogSpread) : (0, forecast.LogError);
         double start = plan.Birds.AgeAtPlacement.Days;
         middleDays = [.. Enumerable.Range(0, forecast.ByDay.Count).Select(day => start + day + 0.5)];
+        counted = [.. middleDays.TakeWhile(days => days <= plan.Birds.CountedUntil.Days).Select(days => plan.Birds.BirdsAt(Age.FromDays(days)))];
         usual = [.. forecast.ByDay.Select(day => day.Feed.Value.Kilograms)];
         pricePerKilogram = [.. middleDays.Select(age => plan.Feeds.Phases[plan.Feeds.IndexAt(age)].Price?.AmountPerKilogram ?? 0)];
     }
@@ -34,13 +42,13 @@ internal sealed class FeedOfCurves
             usual.CopyTo(bird);
         }
 
-        double factor = Math.Exp(error * forecast.LogError);
+        double usualFactor = Math.Exp(logFactor), factor = Math.Exp(logFactor + (error * logError));
         (feedKilograms[0], double sum, double money) = (0, 0, 0);
         for (int day = 0; day < bird.Length; day++)
         {
             Age age = Age.FromDays(middleDays[day]);
-            double birds = plan.Birds.BirdsInBatch(age, survival) * (age.Days > struckDays ? 1 - lost : 1);
-            double eaten = birds * bird[day] * (age > plan.Birds.CountedUntil ? factor : 1);
+            double birds = day < counted.Length ? counted[day] : plan.Birds.BirdsInBatch(age, survival) * (age.Days > struckDays ? 1 - lost : 1);
+            double eaten = birds * bird[day] * (day < counted.Length ? usualFactor : factor);
             sum += eaten;
             money += eaten * pricePerKilogram[day];
             (feedKilograms[day + 1], cost[day + 1]) = (sum, money);

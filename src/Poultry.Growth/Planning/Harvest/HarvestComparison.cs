@@ -14,15 +14,17 @@ public sealed class HarvestComparison
     private HarvestComparison(BatchPlan plan, HarvestOptions options, CancellationToken stop)
     {
         (Plan, this.options) = (plan, options);
-        HarvestSimulation offered = new(plan, plan.Dates, options.Seed);
-        draws = offered.Run(options, stop);
-        Options = [.. offered.Days.Zip(draws, (day, outcomes) => new HarvestOption(plan, day, outcomes, options.Level))];
+        Sample sample = NewSample();
+        draws = Draw(plan.Dates, plan.Offers.Count, stop, out IReadOnlyList<HarvestDay> days);
+        Options = Results(days, draws, sample);
         int best = Best(draws);
         Recommended = Options[best];
-        HarvestDraws later = new HarvestSimulation(plan, [plan.Dates[best].DayLater()], options.Seed).Run(options, stop)[0];
-        MarginalDay = Sample.Estimate([.. later.Margin.Zip(draws[best].Margin, (after, before) => after - before)], options.Level, Money.Of, []);
-        SpreadDrivers = HarvestDrivers.Of(draws[best], plan, options.Seed);
-        Cautions = [.. HarvestCautions.Of(plan, Recommended)];
+        OfferedDate later = plan.Dates[best].DayLater();
+        MarginDraws[] after = HarvestWork.Run(plan, 1, _ => new HarvestDay(plan, later), count => new MarginDraws(count), options, stop, out IReadOnlyList<HarvestDay> _);
+        MarginalDay = Difference(sample, after[0], draws[best]);
+        SpreadDrivers = HarvestDrivers.Of(draws[best], plan, sample, options.Seed);
+        Cautions = [.. HarvestCautions.Of(plan, Recommended, days[best].Cautions).DistinctBy(caution => caution.Code)];
+        Doubt = HarvestWords.Doubt(this, best);
         Recommendation = HarvestWords.Recommend(this, best);
     }
 
@@ -60,6 +62,9 @@ public sealed class HarvestComparison
     /// <summary>Which day, why, how sure, what may go wrong and what would change it; in every culture.</summary>
     public string Recommendation { get; }
 
+    /// <summary>How sure the choice is against the next best day, the part of <see cref="Recommendation"/> that says so.</summary>
+    public string Doubt { get; }
+
     /// <summary>What another day would bring at the same plant and terms after the day recommended: what the plant's calendar costs or spares.</summary>
     public Estimate<Money> MarginalDay { get; }
 
@@ -68,11 +73,6 @@ public sealed class HarvestComparison
 
     /// <summary>What to mind.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
-
-    /// <summary>What a kilogram of meat must bring on average for the recommended day to pay; null where no meat is sold.</summary>
-    public UnitPrice? BreakEvenPrice => Recommended.Sold.Value.Kilograms > 0
-        ? UnitPrice.FromAmountPerKilogram(Recommended.Cost.Value.Amount / Recommended.Sold.Value.Kilograms)
-        : null;
 
     /// <summary>Compares the days that the plan names.</summary>
     /// <param name="plan">The batch.</param>
@@ -86,6 +86,9 @@ public sealed class HarvestComparison
         Require.Some(plan.Dates);
         return new(plan, options ?? new(), stop);
     }
+
+    /// <summary>The margin of each fate on one day.</summary>
+    internal double[] MarginsOf(int option) => draws[option].Margin;
 
     /// <summary>The chance that one day brings more than another, as both are in the plan.</summary>
     /// <param name="option">Its place in <see cref="Options"/>.</param>
@@ -114,8 +117,75 @@ public sealed class HarvestComparison
         return draws.Length == 1 ? Money.Zero : Money.Of(WeighInWorthOfChoice.Of(Plan, draws, age, Require.AtLeast(birds, 1), options.Seed));
     }
 
+    /// <summary>What it would bring if the plant killed on every day between the first and the last that it offers.</summary>
+    /// <param name="stop">Asks to stop.</param>
+    /// <exception cref="OperationCanceledException">It was asked to stop.</exception>
+    public CalendarCost EveryDay(CancellationToken stop = default)
+    {
+        DateOnly first = Options.Min(option => option.Date.Date), last = Options.Max(option => option.Date.Date);
+        OfferedDate[] dates = [.. Enumerable.Range(0, last.DayNumber - first.DayNumber + 1).Select(day => Recommended.Date.As(first.AddDays(day), isBooked: true, Recommended.Date.BookedBirds))];
+        Sample sample = NewSample();
+        HarvestDraws[] all = Draw(dates, offers: 0, stop, out IReadOnlyList<HarvestDay> days);
+        HarvestOption[] results = Results(days, all, sample);
+        int best = Best(all), recommended = Array.FindIndex(dates, date => date.Date == Recommended.Date.Date);
+        return new(results, results[best], Difference(sample, all[best], all[recommended]));
+    }
+
+    /// <summary>The batch killed on two of the days offered, a part of it on the earlier: every pair of days, each with every share asked for.</summary>
+    /// <param name="birds">Which birds go first.</param>
+    /// <param name="shares">Which part of the birds alive goes first, each between 5 and 95 %; at least one.</param>
+    /// <param name="stop">Asks to stop.</param>
+    /// <returns>The best by mean margin first; none where only one day is offered. The plant has agreed to both days: nothing is charged for birds booked and missing.</returns>
+    /// <exception cref="ArgumentException">No share is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A share is out of its range.</exception>
+    /// <exception cref="OperationCanceledException">It was asked to stop.</exception>
+    public IReadOnlyList<HarvestSplit> Split(FirstBirds birds, IReadOnlyList<Probability> shares, CancellationToken stop = default)
+    {
+        foreach (Probability share in Require.Some(shares))
+        {
+            Require.Between(share.Percent, 5, 95, "%", nameof(shares));
+        }
+
+        OfferedDate[] dates = [.. Plan.Dates.OrderBy(date => date.Date)];
+        SplitPlan[] plans =
+        [
+            .. from first in Enumerable.Range(0, dates.Length)
+               from second in Enumerable.Range(first + 1, dates.Length - first - 1)
+               from share in shares.Distinct()
+               select new SplitPlan(dates[first], dates[second], share, birds),
+        ];
+        if (plans.Length == 0)
+        {
+            return [];
+        }
+
+        SplitDraws[] all = HarvestWork.Run(Plan, plans.Length, at => new SplitBatch(Plan, plans[at]), draws => new SplitDraws(draws), options, stop, out IReadOnlyList<SplitBatch> _);
+        HarvestDraws whole = draws[Best(draws)];
+        Sample sample = NewSample();
+        return
+        [
+            .. plans.Zip(all, (plan, outcomes) => new HarvestSplit(
+                Plan, plan, outcomes, sample, Difference(sample, outcomes, whole), Sample.Share(options.Draws, draw => outcomes.Margin[draw] > whole.Margin[draw])))
+                .OrderByDescending(split => split.Margin.Value),
+        ];
+    }
+
     /// <summary>The recommendation.</summary>
     public override string ToString() => Recommendation;
+
+    /// <summary>Draws days of killing by the same fates.</summary>
+    private HarvestDraws[] Draw(IReadOnlyList<OfferedDate> dates, int offers, CancellationToken stop, out IReadOnlyList<HarvestDay> days) =>
+        HarvestWork.Run(Plan, dates.Count, at => new HarvestDay(Plan, dates[at]), count => new HarvestDraws(count, offers), options, stop, out days);
+
+    private HarvestOption[] Results(IReadOnlyList<HarvestDay> days, HarvestDraws[] outcomes, Sample sample) =>
+        [.. days.Zip(outcomes, (day, drawn) => new HarvestOption(Plan, day, drawn, sample))];
+
+    /// <summary>Room for sorting, one each time: a comparison may be asked on several threads.</summary>
+    private Sample NewSample() => new(options.Draws, options.Level);
+
+    /// <summary>What one choice brings more than another, fate by fate.</summary>
+    private static Estimate<Money> Difference(Sample sample, MarginDraws one, MarginDraws other) =>
+        sample.Estimate(Sample.Mean(one.Margin) - Sample.Mean(other.Margin), draw => one.Margin[draw] - other.Margin[draw], Money.Of);
 
     private static int Best(HarvestDraws[] draws)
     {

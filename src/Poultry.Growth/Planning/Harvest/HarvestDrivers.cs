@@ -1,3 +1,4 @@
+using Poultry.Growth.Carcass;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
@@ -5,36 +6,46 @@ namespace Poultry.Growth.Planning;
 /// <summary>What the spread of a margin comes from, by squared correlation with what was drawn.</summary>
 internal static class HarvestDrivers
 {
-    public static IReadOnlyList<SpreadDriver> Of(HarvestDraws draws, BatchPlan plan, long seed)
+    public static IReadOnlyList<SpreadDriver> Of(HarvestDraws draws, BatchPlan plan, Sample sample, long seed)
     {
-        int count = draws.Margin.Length;
-        double[] Drawn(Func<DrawnInputs, double> input) => [.. Enumerable.Range(0, count).Select(draw => input(new(seed, draw)))];
-        (string Name, double[] Values)[] inputs =
-        [
-            ("growth", draws.MeanKilograms),
-            ("birds alive", draws.Head),
-            ("feed eaten at the same growth", Drawn(input => input.Feed)),
-            ("dressing", Drawn(input => input.Dressing)),
-            ("dead tenders", draws.LesionKilograms),
-            ("prices", Drawn(input => input.Prices)),
-            .. plan.Offers.Select((offer, at) => ("demand for " + offer.Piece, Drawn(input => Nth(input, at)))),
-        ];
+        SpreadDriver Driver(string name, Func<int, double> value) =>
+            new(name, Probability.FromFraction(Math.Min(1, sample.SharedVariance(value, draws.Margin))));
+
         return
         [
-            .. inputs.Select(input => new SpreadDriver(input.Name, Probability.FromFraction(Math.Min(1, Sample.SharedVariance(input.Values, draws.Margin)))))
+            .. new[]
+            {
+                Driver("growth", draw => draws.MeanKilograms[draw]),
+                Driver("birds alive", draw => draws.Head[draw]),
+                Driver("feed eaten at the same growth", draw => new DrawnInputs(seed, draw).Feed),
+                Driver("dressing", draw => Triangular.Quantile(plan.Plant.Dressing.Ratio, new DrawnInputs(seed, draw).Dressing)),
+                Driver("cuts", draw => Triangular.Quantile(plan.CutWeights, new DrawnInputs(seed, draw).Cuts)),
+                Driver("dead tenders", draw => draws.LesionKilograms[draw]),
+                Driver("birds dead on arrival", draw => Triangular.Quantile(plan.DeadOnArrival.Share, new DrawnInputs(seed, draw).Road)),
+                Driver("birds condemned", draw => plan.CondemnedBirds is { } range ? Triangular.Quantile(range, new DrawnInputs(seed, draw).Condemned) : 0),
+                Driver("prices", draw => Triangular.Quantile(plan.Prices, new DrawnInputs(seed, draw).Prices)),
+            }.Concat(plan.Offers.Select((offer, at) => Driver("demand for " + Name(offer, plan), draw => Demanded(offer, new(seed, draw), at))))
                 .OrderByDescending(driver => driver.Share),
         ];
     }
 
-    private static double Nth(DrawnInputs input, int at)
+    /// <summary>The piece, and its weights where other offers are of the same piece.</summary>
+    private static string Name(PackOffer offer, BatchPlan plan) =>
+        plan.Offers.Count(other => other.Piece == offer.Piece) == 1 ? offer.Piece : offer.ToString()[(offer.ToString().IndexOf(' ', StringComparison.Ordinal) + 1)..];
+
+    private static double Demanded(PackOffer offer, DrawnInputs input, int at)
     {
-        Numerics.RandomStream stream = input.Demand;
-        double value = 0;
-        for (int i = 0; i <= at; i++)
+        if (offer.Demand.Packs is not { } range)
         {
-            value = stream.NextUniform();
+            return 0;
         }
 
-        return value;
+        Numerics.RandomStream stream = input.Demand;
+        for (int i = 0; i < at; i++)
+        {
+            stream.NextUniform();
+        }
+
+        return Triangular.Quantile(range, stream.NextUniform());
     }
 }

@@ -22,6 +22,6 @@ public sealed class HarvestOptions
     /// <exception cref="ArgumentOutOfRangeException">Below 1.</exception>
     public int Threads { get; init => field = Require.AtLeast(value, 1, nameof(Threads)); } = Environment.ProcessorCount;
 
-    /// <summary>Told how many draws are done; null where nobody waits.</summary>
-    public IProgress<int>? Progress { get; init; }
+    /// <summary>Told which part of a calculation is done, from 0 to 1, on whichever thread; null where nobody waits.</summary>
+    public IProgress<double>? Progress { get; init; }
 }

@@ -4,41 +4,42 @@ using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
-/// <summary>Draws of a whole batch: growth, losses, feed, dressing, demand, prices and dead tenders together, the same for every day of killing.</summary>
-internal sealed class HarvestSimulation
+/// <summary>Draws of a whole batch: growth, losses, feed, dressing, demand, prices and dead tenders together, the same for every choice of days of killing.</summary>
+/// <typeparam name="TDraws">What is kept of a choice.</typeparam>
+internal sealed class HarvestSimulation<TDraws>
+    where TDraws : MarginDraws
 {
     /// <summary>Draws of a piece of work for one thread; results do not depend on it.</summary>
     private const int Chunk = 250;
 
     private readonly BatchPlan plan;
-    private readonly HarvestDay[] days;
+    private readonly IReadOnlyList<IHarvestChoice> choices;
     private readonly CurveDraws curves;
     private readonly FeedOfCurves feed;
-    private readonly int[] dayOfAge;
+    private readonly double strikesFrom, strikesFor;
     private readonly long seed;
 
-    public HarvestSimulation(BatchPlan plan, IReadOnlyList<OfferedDate> dates, long seed)
+    public HarvestSimulation(BatchPlan plan, IReadOnlyList<IHarvestChoice> choices, long seed)
     {
-        (this.plan, this.seed) = (plan, seed);
-        Age last = plan.AgeOn(dates.Max(date => date.Date));
-        IReadOnlyList<Age> ages = FeedForecast.AgesFor(plan.Birds, last);
-        curves = plan.Growth.Draws(seed, [.. ages]);
+        (this.plan, this.choices, this.seed) = (plan, choices, seed);
+        Age last = choices.Max(choice => choice.LastAge);
+        curves = plan.Growth.Draws(seed, [.. FeedForecast.AgesFor(plan.Birds, last)]);
         feed = new(plan, last);
-        days = [.. dates.Select(date => new HarvestDay(plan, date, Span(plan.AgeOn(date.Date))))];
-        dayOfAge = [.. days.Select(day => (int)Math.Round((day.Age - plan.Birds.AgeAtPlacement).Days))];
+
+        // A large loss strikes at an age evenly spread over what is left of the batch's life, which does not depend on the choice.
+        strikesFrom = plan.Birds.CountedUntil.Days;
+        strikesFor = Math.Max(0, plan.AgeOn(plan.Dates.Max(date => date.Date)).Days - strikesFrom);
     }
 
-    public IReadOnlyList<HarvestDay> Days => days;
-
-    /// <summary>Outcomes of every day, draw by draw.</summary>
+    /// <summary>Outcomes of every choice, draw by draw.</summary>
+    /// <param name="make">Room for the outcomes of one choice.</param>
     /// <param name="options">How many draws, on how many threads: the outcomes are the same on any number.</param>
-    /// <param name="stop">Asks to stop.</param>
-    public HarvestDraws[] Run(HarvestOptions options, CancellationToken stop)
+    /// <param name="work">Told of what is done.</param>
+    public TDraws[] Run(Func<int, TDraws> make, HarvestOptions options, HarvestWork work)
     {
         int draws = options.Draws;
-        HarvestDraws[] outcomes = [.. days.Select(_ => new HarvestDraws(draws))];
-        int finished = 0;
-        Parallel.For(0, (draws + Chunk - 1) / Chunk, new ParallelOptions { MaxDegreeOfParallelism = options.Threads, CancellationToken = stop }, chunk =>
+        TDraws[] outcomes = [.. choices.Select(_ => make(draws))];
+        Parallel.For(0, Chunks(draws), work.OnThreads(options), chunk =>
         {
             Room room = new(plan, curves.Ages.Count);
             int end = Math.Min(draws, (chunk + 1) * Chunk);
@@ -47,42 +48,29 @@ internal sealed class HarvestSimulation
                 Draw(draw, outcomes, room);
             }
 
-            options.Progress?.Report(Interlocked.Add(ref finished, end - (chunk * Chunk)));
+            work.Done(1);
         });
         return outcomes;
     }
 
-    private void Draw(int draw, HarvestDraws[] outcomes, Room room)
+    /// <summary>Pieces of work that so many draws are.</summary>
+    public static int Chunks(int draws) => (draws + Chunk - 1) / Chunk;
+
+    private void Draw(int draw, TDraws[] outcomes, Room room)
     {
         DrawnInputs inputs = new(seed, draw);
         curves.Draw(draw, room.Kilograms);
-        double survival = inputs.Survival, even = inputs.Head;
-        (double comes, double share) = inputs.LargeLoss;
-        double lost = comes < plan.LargeLoss.Chance.Fraction ? Triangular.Quantile(plan.LargeLoss.Share, share) : 0;
+        (double comes, double size) = inputs.LargeLoss;
+        double chance = plan.LargeLoss.Chance.Fraction;
 
-        // A large loss strikes at an age evenly spread over what is left of the batch's life: the same even number, stretched.
-        double struckDays = lost == 0 ? double.PositiveInfinity : Stretch(comes / plan.LargeLoss.Chance.Fraction);
-        feed.Draw(room.Kilograms, survival, lost, struckDays, inputs.Feed, room.Feed, room.FeedCost);
-        for (int i = 0; i < days.Length; i++)
+        // The same even number says whether it comes and, stretched, when.
+        (double Share, double AtDays) lost = comes < chance ? (Triangular.Quantile(plan.LargeLoss.Share, size), strikesFrom + (comes / chance * strikesFor)) : (0, double.PositiveInfinity);
+        feed.Draw(room.Kilograms, inputs.Survival, lost.Share, lost.AtDays, inputs.Feed, room.Feed, room.FeedCost);
+        BatchFate fate = new(plan.Birds, inputs, room.Kilograms, room.Feed, room.FeedCost, lost);
+        for (int i = 0; i < outcomes.Length; i++)
         {
-            int head = plan.Birds.HeadInBatch(days[i].Age, survival, even, days[i].Age.Days > struckDays ? 1 - lost : 1);
-            int at = dayOfAge[i];
-            days[i].Draw(draw, outcomes[i], inputs, room.Kilograms[at], head, (room.Feed[at], room.FeedCost[at]), room.Packs);
+            outcomes[i].Set(draw, choices[i].Of(fate, room.Packs), room.Packs);
         }
-    }
-
-    private double Stretch(double even)
-    {
-        double from = plan.Birds.CountedUntil.Days;
-        return from + (even * Math.Max(0, plan.AgeOn(plan.Dates.Max(date => date.Date)).Days - from));
-    }
-
-    /// <summary>Weights that nearly all draws lie between.</summary>
-    private (double Low, double High) Span(Age age)
-    {
-        Interval<UnitsNet.Mass> wide = plan.Growth.MeanAt(age, level: 0.999).Interval;
-        double mean = plan.Growth.MeanAt(age).Value.Kilograms;
-        return (wide.Low?.Kilograms ?? mean / 2, wide.High?.Kilograms ?? mean * 2);
     }
 
     /// <summary>Room that one thread works in.</summary>
@@ -94,6 +82,6 @@ internal sealed class HarvestSimulation
 
         public double[] FeedCost { get; } = new double[ages];
 
-        public double[] Packs { get; } = new double[(2 * plan.Offers.Count) + 1];
+        public double[] Packs { get; } = new double[4 * plan.Offers.Count];
     }
 }

@@ -13,14 +13,15 @@ internal static class HarvestWords
         HarvestOption option = comparison.Options[best];
         string text = string.Create(
             Invariant,
-            $"Kill on {option.Date} at {option.Age}: mean margin of the batch {option.Margin.Value} ({100 * option.Margin.Interval.Level:0.##} %: {option.Margin.Interval.Low} to {option.Margin.Interval.High}), {option.MarginPerBird} a bird. ")
+            $"Kill on {option.Date} at {option.Age}: mean margin of the batch {option.Margin.Value.Amount:0} ({100 * option.Margin.Interval.Level:0.##} %: {option.Margin.Interval.Low!.Value.Amount:0} to {option.Margin.Interval.High!.Value.Amount:0}), {option.MarginPerBird.Value} a bird. ")
             + string.Create(
                 Invariant,
-                $"In the worst tenth {option.BadCase} on average; it loses money with a chance of {option.ChanceOfLoss}; {option.OrdersFilled} of the orders are filled. ");
-        return text + Doubt(comparison, best) + string.Create(Invariant, $" Decide by {option.DecideBy:yyyy-MM-dd}.");
+                $"In the worst tenth {option.BadCase.Amount:0} on average; it loses money with a chance of {option.ChanceOfLoss}; {option.OrdersFilled} of the packs asked for are filled, some are missed with a chance of {option.ChanceOrdersMissed}. ");
+        return text + comparison.Doubt + string.Create(Invariant, $" Decide by {option.DecideBy:yyyy-MM-dd}.");
     }
 
-    private static string Doubt(HarvestComparison comparison, int best)
+    /// <summary>How sure the choice is against the next best day.</summary>
+    public static string Doubt(HarvestComparison comparison, int best)
     {
         if (comparison.Options.Count == 1)
         {
@@ -31,9 +32,9 @@ internal static class HarvestWords
         HarvestOption other = comparison.Options[next];
         Probability wins = comparison.ChanceBeats(best, next);
         Money lead = comparison.Options[best].Margin.Value - other.Margin.Value;
-        return string.Create(Invariant, $"The next best, {other.Date}, brings {lead} less on average and the day recommended beats it with a chance of {wins}: ")
+        return string.Create(Invariant, $"The next best, {other.Date}, brings {lead.Amount:0} less on average and the day recommended beats it with a chance of {wins}: ")
             + (wins.Fraction < 0.6 ? "hardly a difference, so let the plant, the weather and your week decide."
-                : wins.Fraction < 0.8 ? "a lean, no certainty; a weigh-in before the deadline may turn it."
+                : wins.Fraction < 0.8 ? "a lean, no certainty."
                 : "fairly sure as long as prices and demand are as stated.");
     }
 }

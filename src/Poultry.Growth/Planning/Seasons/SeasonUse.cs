@@ -61,6 +61,30 @@ internal sealed class SeasonUse
         return (first.AddDays(Array.FindIndex(use, value => value >= most - 1e-9)), first.AddDays(Array.FindLastIndex(use, value => value >= most - 1e-9)));
     }
 
+    /// <summary>The batches that would have to go so that another could be raised in its own way: each of which, left out, makes room; all, where no single one does.</summary>
+    public static IEnumerable<string> InTheWay(
+        SeasonLimits limits, IReadOnlyList<SeasonBatch> batches, SeasonOption wanted, IReadOnlyList<(string Name, SeasonOption Option)> others)
+    {
+        if (Fit(others) || !Fit([]))
+        {
+            return [];
+        }
+
+        string[] single = [.. others.Where(left => Fit([.. others.Where(other => other != left)])).Select(left => left.Name)];
+        return single.Length > 0 ? single : others.Where(other => !Fit([other])).Select(other => other.Name);
+
+        bool Fit(IReadOnlyList<(string Name, SeasonOption Option)> beside)
+        {
+            SeasonUse use = new(limits, batches);
+            foreach ((_, SeasonOption option) in beside)
+            {
+                use.Add(option, 1);
+            }
+
+            return use.Fits(wanted);
+        }
+    }
+
     /// <summary>Sums of hours and areas that equal a limit may lie above it by their rounding.</summary>
     private const double Rounding = 1 + 1e-12;
 

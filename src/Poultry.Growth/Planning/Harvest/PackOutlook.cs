@@ -1,0 +1,19 @@
+using Poultry.Growth.Carcass;
+using Poultry.Growth.Evidence;
+
+namespace Poultry.Growth.Planning;
+
+/// <summary>How many packs of a kind will sell at their price, and how many will be left.</summary>
+public sealed class PackOutlook
+{
+    internal PackOutlook(PackOffer offer, Estimate<double> sold, Estimate<double> left) => (Offer, Sold, Left) = (offer, sold, left);
+
+    /// <summary>The kind of pack.</summary>
+    public PackOffer Offer { get; }
+
+    /// <summary>Packs sold at their price.</summary>
+    public Estimate<double> Sold { get; }
+
+    /// <summary>Packs left; the freezer takes some of them.</summary>
+    public Estimate<double> Left { get; }
+}
