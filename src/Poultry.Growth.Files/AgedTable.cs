@@ -11,19 +11,20 @@ internal sealed class AgedTable
     private readonly IReadOnlyList<AgedColumn> columns;
     private readonly DateOnly? placed;
     private readonly Age ageAtPlacement;
+    private readonly int fewest;
     private readonly ProblemList problems;
 
-    private AgedTable(IReadOnlyList<AgedColumn> columns, DateOnly? placed, Age ageAtPlacement, ProblemList problems) =>
-        (this.columns, this.placed, this.ageAtPlacement, this.problems) = (columns, placed, ageAtPlacement, problems);
+    private AgedTable(IReadOnlyList<AgedColumn> columns, DateOnly? placed, Age ageAtPlacement, int fewest, ProblemList problems) =>
+        (this.columns, this.placed, this.ageAtPlacement, this.fewest, this.problems) = (columns, placed, ageAtPlacement, fewest, problems);
 
-    /// <summary>Rows by age, rising; each with a number a column, null where its cell is empty. Meaningful where no problem was found.</summary>
+    /// <summary>Rows by age, rising, and as few as given; each with a number a column, null where its cell is empty. Meaningful where no problem was found.</summary>
     public static IReadOnlyList<(Age Age, double?[] Values)> Read(
-        string path, IReadOnlyList<AgedColumn> columns, DateOnly? placed, Age ageAtPlacement, ProblemList problems) =>
-        TextFile.Read(path, problems) is { } text ? new AgedTable(columns, placed, ageAtPlacement, problems).Rows(Csv.Of(text, problems).Rows) : [];
+        string path, IReadOnlyList<AgedColumn> columns, DateOnly? placed, Age ageAtPlacement, int fewest, ProblemList problems) =>
+        TextFile.Read(path, problems) is { } text ? new AgedTable(columns, placed, ageAtPlacement, fewest, problems).Rows(Csv.Of(text, problems).Rows) : [];
 
     private List<(Age Age, double?[] Values)> Rows(IReadOnlyList<CsvRow> rows)
     {
-        if (rows.Count < 2)
+        if (rows.Count < 1 + fewest)
         {
             problems.Add(1, 1, "file", null, rows.Count == 0 ? "is empty" : "has no rows below the header", "a header with " + Known() + ", and a row");
             return [];
@@ -84,7 +85,7 @@ internal sealed class AgedTable
             }
             else if (!Same("note", cell.Text))
             {
-                problems.Add(cell, "header", "is no known column", Known());
+                problems.Add(cell, "header", "is no known column" + NearestWord.Hint(cell.Text, [.. AgeNames, .. columns.SelectMany(column => column.Units.Select(unit => column.Stem + "_" + unit.Unit)), "note"]), Known());
             }
         }
 
@@ -102,7 +103,7 @@ internal sealed class AgedTable
         }
         else if (ages[0].Name == "date" && placed is null)
         {
-            problems.Add(header.Cells[ages[0].Index], "header", "needs the day the chicks were placed", "the field placed in the batch file, or ages in place of dates");
+            problems.Add(header.Cells[ages[0].Index], "header", WeighInPlacement.NeedsPlacing, "the field placed in the batch file, or ages in place of dates");
         }
 
         return problems.Count == before ? new(ages[0].Index, ages[0].Name == "date", ages[0].Name == "age_wk" ? 7 : 1, places) : null;

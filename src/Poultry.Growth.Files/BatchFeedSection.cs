@@ -135,7 +135,7 @@ internal static class BatchFeedSection
             return null;
         }
 
-        IReadOnlyList<(Age Age, double?[] Values)> rows = context.Table(name, Delivered, Left);
+        IReadOnlyList<(Age Age, double?[] Values)> rows = context.Table(name, 0, Delivered, Left);
         int last = rows.Count - 1;
         while (last >= 0 && rows[last].Values[1] is null)
         {

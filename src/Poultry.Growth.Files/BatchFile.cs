@@ -1,5 +1,4 @@
 using Poultry.Growth.Files.Json;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Files;
 
@@ -12,26 +11,29 @@ public static class BatchFile
 {
     /// <summary>Reads a file and those that it names.</summary>
     /// <param name="path">Where it is. A file that is missing, unreadable or not JSON is a problem of the result, not an exception.</param>
-    public static BatchFileReading Read(string path)
+    /// <param name="history">The farm's history (<see cref="FarmHistoryFolder"/>), in place of the one that the file may name; null for that one.</param>
+    public static BatchFileReading Read(string path, string? history = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         ProblemList problems = new(Path.GetFileName(path) is { Length: > 0 } name ? name : path);
         JsonValue? root = TextFile.Read(path, problems) is { } text ? JsonText.Read(text, problems) : null;
-        if (root is null || JsonSection.Of(root, problems) is not { } file)
+        if (root is null || JsonSection.Of(root, problems) is not { } file || file.IsOfAnotherKind("batches", "birds", "a season file", "a batch file; a season file is for season"))
         {
             return new BatchFileReading(problems.File) { Problems = problems.InOrder };
         }
 
-        BatchContext context = new(path, problems);
+        file.Text(JsonSection.Schema);
+        BatchContext context = new(path, root, problems);
         BatchFlock? flock = BatchFlockSection.Read(file);
         context.Place(flock);
         flock = BatchDeathsSection.Read(file, flock, context);
-        BatchWeights weights = BatchWeightsSection.Read(file.Section("weights"), flock?.Sex ?? Sex.Mixed, flock?.Type ?? default, context);
+        BatchWeights weights = BatchWeightsSection.Read(file.Section("weights"), flock, context);
         BatchFeeding? feeding = BatchFeedSection.Read(file, flock, weights, context);
+        (flock, weights) = BatchHistorySection.Read(file, history, flock, weights, feeding, context);
         BatchHarvest? harvest = BatchHarvestSection.Read(file, flock, context);
         file.Close();
         return context.HasProblems
             ? new BatchFileReading(problems.File) { Problems = context.Problems }
-            : new BatchFileReading(problems.File) { Flock = flock, Weights = weights, Feeding = feeding, Harvest = harvest };
+            : new BatchFileReading(problems.File) { Flock = flock, Weights = weights, Feeding = feeding, Harvest = harvest, Farm = context.Farm };
     }
 }

@@ -1,5 +1,8 @@
 using System.Globalization;
+using Poultry.Growth.Feeding;
 using Poultry.Growth.Fitting;
+using Poultry.Growth.Flock;
+using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 
@@ -25,6 +28,18 @@ public sealed class BatchFileReading
     /// <summary>Plant, packs and costs; null where there is any problem, or the file names no plant.</summary>
     public BatchHarvest? Harvest { get; internal init; }
 
+    /// <summary>What the farm's finished batches of this kind teach; null where no history is named, or there is any problem.</summary>
+    public FarmLearning? Farm { get; internal init; }
+
+    /// <summary>The prior that the file states, before what the farm's finished batches make of it; null as that of <see cref="Weights"/> is.</summary>
+    public GrowthPrior? StatedPrior => Farm?.Growth.Shipped ?? Weights?.Prior;
+
+    /// <summary>Strain, system and sex, as the file or its weigh-ins state them; null where there is any problem.</summary>
+    public BatchKind? Kind => Flock is null ? null : BatchHistorySection.KindOf(Flock, Weights!);
+
+    /// <summary>When the birds leave the brooder, as the temperatures say; else the usual age.</summary>
+    internal Age MoveOut => Feeding!.Conditions.Temperatures.MoveOut ?? Age.FromDays(21);
+
     /// <summary>The plan that the file makes; null where something for it is missing, which <see cref="PlanMissing"/> says.</summary>
     public BatchPlan? Plan => PlanMissing is null ? MadePlan() : null;
 
@@ -33,7 +48,20 @@ public sealed class BatchFileReading
         : Harvest is null ? "sections plant and selling: days offered, dressing, packs and prices"
         : Flock?.Placed is null ? "placed: the day the chicks come"
         : Weights?.Prior is null ? "weights with a prior or weigh-ins: a table says nothing about how sure it is"
-        : null;
+        : FeedMissing;
+
+    /// <summary>A plan looks a day beyond the last one offered.</summary>
+    private string? FeedMissing
+    {
+        get
+        {
+            IReadOnlyList<FeedPhase> phases = Feeding!.Plan.Phases;
+            Age from = Flock!.HeadCount.AgeAtPlacement, to = Age.On(Harvest!.Dates.Max(day => day.Date).AddDays(1), Flock.Placed!.Value, from);
+            return phases[0].From > from || phases[^1].To < to
+                ? "feed phases from " + from + " to " + to + ", a day beyond the last one offered: they go from " + phases[0].From + (phases[^1].To is { } end ? " to " + end : "")
+                : null;
+        }
+    }
 
     /// <summary>Everything that cannot be read, file by file in the order of each; empty where the sections are there.</summary>
     public IReadOnlyList<FileProblem> Problems { get; internal init; } = [];
@@ -42,25 +70,34 @@ public sealed class BatchFileReading
     public override string ToString() => File + ": "
         + (Problems.Count == 0 ? Flock!.Name ?? "a batch" : string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} problem") + (Problems.Count == 1 ? "" : "s"));
 
-    private BatchPlan MadePlan() => new()
+    /// <summary>The plan of such a batch as a season raises it; only where nothing is missing.</summary>
+    internal BatchPlan PlanFor(BatchStart start) => MadePlan(start);
+
+    private BatchPlan MadePlan(BatchStart? start = null) => new()
     {
         Name = Flock!.Name ?? "batch",
-        Placed = Flock.Placed!.Value,
-        Birds = Flock.HeadCount,
-        Growth = Weights!.WeighIns?.Series is { } weighed ? Projection.Of(weighed, Weights.Prior!) : Projection.Of(Weights.Prior!),
+        Placed = start?.Placed ?? Flock.Placed!.Value,
+        Birds = start is { IsTheFilesOwn: false } ? HeadCountPath.Expected(Flock.HeadCount.Placed, Flock.HeadCount.AgeAtPlacement, Flock.HeadCount.Thereafter) : Flock.HeadCount,
+        ChicksLostInTransit = Flock.ChicksLostInTransit,
+        Growth = Weights!.WeighIns?.Series is { } weighed && start is not { IsTheFilesOwn: false } ? Projection.Of(weighed, Weights.Prior!) : Projection.Of(Weights.Prior!),
         Feeds = Feeding!.Plan,
-        Feeding = Feeding.Conditions,
-        FeedRecord = Feeding.Record,
+        Feeding = start?.Outside is { } outside ? Feeding.Conditions.At(Temperatures.HouseThen(MoveOut, Temperatures.Constant(outside))) : Feeding.Conditions,
+        FeedRecord = start is { IsTheFilesOwn: false } ? null : Feeding.Record,
         Plant = Harvest!.Plant,
+        CondemnedBirds = Harvest.CondemnedBirds,
+        DeadOnArrival = Harvest.DeadOnArrival,
         Order = Harvest.Order,
         Offers = Harvest.Offers,
         Cutting = Harvest.Cutting,
-        Dates = Harvest.Dates,
+        Dates = start?.Dates ?? Harvest.Dates,
         Costs = Harvest.Costs,
         Prices = Harvest.Prices,
+        CutWeights = Harvest.CutWeights,
         Shelters = Harvest.Shelters,
-        MoveOut = Feeding.Conditions.Temperatures.MoveOut ?? Age.FromDays(21),
+        MoveOut = MoveOut,
         WantedWeights = Harvest.WantedWeights,
         Deboned = Harvest.Deboned,
+        Lesions = Farm?.Lesions is { } found ? PlanningRisk.Learned(found) : PlanningRisk.Published,
+        Farm = Farm,
     };
 }

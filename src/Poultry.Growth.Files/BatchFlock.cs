@@ -14,11 +14,20 @@ public sealed class BatchFlock
     /// <summary>What the farm calls the batch; null where the file does not say.</summary>
     public string? Name { get; internal init; }
 
+    /// <summary>Their strain; null where the file does not say. Batches of different strains are never learned together.</summary>
+    public string? Strain { get; internal init; }
+
+    /// <summary>How they are kept, as in <c>movable shelter</c>; null where the file does not say. Likewise.</summary>
+    public string? System { get; internal init; }
+
     /// <summary>The day the chicks were, or will be, placed; null where the file does not say.</summary>
     public DateOnly? Placed { get; internal init; }
 
     /// <summary>Birds by age, with how old the chicks were when placed.</summary>
     public required HeadCountPath HeadCount { get; init; }
+
+    /// <summary>The share of chicks ordered that come dead; none unless the file says so. It counts for the next order, not for this batch.</summary>
+    public Probability ChicksLostInTransit { get; internal init; }
 
     /// <summary>The sex of the birds.</summary>
     public Sex Sex { get; internal init; }
@@ -35,6 +44,6 @@ public sealed class BatchFlock
     /// <summary>The same birds, counted.</summary>
     internal BatchFlock With(HeadCountPath headCount) => new()
     {
-        Name = Name, Placed = Placed, HeadCount = headCount, Sex = Sex, Type = Type, HatchWeight = HatchWeight, Until = Until,
+        Name = Name, Strain = Strain, System = System, Placed = Placed, HeadCount = headCount, Sex = Sex, Type = Type, HatchWeight = HatchWeight, Until = Until, ChicksLostInTransit = ChicksLostInTransit,
     };
 }

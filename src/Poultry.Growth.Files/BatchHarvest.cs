@@ -18,6 +18,18 @@ public sealed class BatchHarvest
     /// <summary>Dressing, condemnation, loss in cutting.</summary>
     public required PlantConditions Plant { get; init; }
 
+    /// <summary>The dressing ratio as the file states it, before what the farm's own batches make of it.</summary>
+    public required DressingRatio StatedDressing { get; init; }
+
+    /// <summary>The share of birds condemned, with its range; null where the file does not say.</summary>
+    public LikelyRange<Probability>? CondemnedBirds { get; internal init; }
+
+    /// <summary>Birds dead on arrival.</summary>
+    public RoadLoss DeadOnArrival { get; internal init; } = RoadLoss.Usual;
+
+    /// <summary>What packs of cut pieces weigh of what the shares say, with its range.</summary>
+    public LikelyRange<double> CutWeights { get; internal init; } = LikelyRange<double>.Exactly(1);
+
     /// <summary>What cutting and packing cost.</summary>
     public required PlantCharges Cutting { get; init; }
 

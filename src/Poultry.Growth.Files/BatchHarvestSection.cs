@@ -21,7 +21,10 @@ internal static class BatchHarvestSection
             return null;
         }
 
-        PlantConditions conditions = BatchPlantSection.Conditions(plant, flock?.Type ?? default);
+        LikelyRange<Probability>? condemned = BatchPlantSection.ShareRange(plant, "condemned"), dead = BatchPlantSection.ShareRange(plant, "deadOnArrival");
+        PlantConditions conditions = BatchPlantSection.Conditions(plant, flock?.Type ?? default, condemned, context);
+        double? light = plant.Quantity<double>("cutsLow", QuantityText.TryPercent, share => share is >= 0.5 and <= 1, "50% to 100%");
+        double? heavy = plant.Quantity<double>("cutsHigh", QuantityText.TryPercent, share => share is >= 1 and <= 1.5, "100% to 150%");
         PlantCharges charges = BatchPlantSection.Charges(plant);
         IReadOnlyList<OfferedDate> dates = BatchPlantSection.Dates(plant, flock);
         plant.Close();
@@ -31,7 +34,11 @@ internal static class BatchHarvestSection
             {
                 Dates = dates,
                 Plant = conditions,
+                StatedDressing = context.Dressing!,
+                CondemnedBirds = condemned,
+                DeadOnArrival = dead is { } share ? RoadLoss.Of(share) : RoadLoss.Usual,
                 Cutting = charges,
+                CutWeights = LikelyRange<double>.Of(light ?? 1, 1, heavy ?? 1),
                 Order = order,
                 Offers = offers,
                 Costs = costs,
@@ -102,6 +109,7 @@ internal static class BatchHarvestSection
             Chick = BatchPlantSection.Amount(section, "chick"),
             Bedding = BatchPlantSection.Amount(section, "bedding"),
             Fixed = BatchPlantSection.Amount(section, "fixed"),
+            Trip = BatchPlantSection.Amount(section, "trip"),
             LabourHour = BatchPlantSection.Amount(section, "labourHour"),
             LabourADay = section.Quantity<Duration>("labourADay", QuantityText.TryDuration, time => time.Hours <= 24, "up to 24h") ?? Duration.Zero,
         };

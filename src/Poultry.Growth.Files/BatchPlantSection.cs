@@ -10,15 +10,53 @@ namespace Poultry.Growth.Files;
 /// <summary>The section <c>plant</c> of a batch file: dressing, charges, days offered.</summary>
 internal static class BatchPlantSection
 {
+    /// <summary>What a ratio that the file states as a share is called: the farm's own word, that its past does not change.</summary>
+    private const string StatedRatio = "own";
+
     private static string DressingNames => "a share as in \"72%\", or one of " + string.Join(", ", Dressings.All.Select(ratio => ratio.Name));
 
-    /// <summary>Dressing and loss in cutting.</summary>
-    public static PlantConditions Conditions(JsonSection plant, BirdType type) => new()
+    /// <summary>Dressing, what is condemned and loss in cutting.</summary>
+    public static PlantConditions Conditions(JsonSection plant, BirdType type, LikelyRange<Probability>? condemned, BatchContext context)
     {
-        Dressing = Dressing(plant, type),
-        CuttingLoss = Share(plant, "cuttingLoss", 30) ?? default,
-        Trim = Share(plant, "trim", 30) ?? default,
-    };
+        DressingRatio dressing = context.Dressing = Dressing(plant, type);
+        if (dressing.IncludesCondemned && condemned is not null)
+        {
+            plant.Refuse("says what is condemned, which the dressing ratio " + dressing.Name + " holds already", "another ratio, or nothing about it");
+        }
+
+        return new()
+        {
+            Dressing = Pooled(plant, dressing, context.Farm?.Dressing),
+            Condemned = condemned is { } birds ? Condemnation.Of(default, birds.Likely) : Condemnation.UnitedStates,
+            CuttingLoss = Share(plant, "cuttingLoss", 30) ?? default,
+            Trim = Share(plant, "trim", 30) ?? default,
+        };
+    }
+
+    /// <summary>A share, or its low, likely and high.</summary>
+    public static LikelyRange<Probability>? ShareRange(JsonSection section, string name)
+    {
+        const string Expected = "a share up to 50%, as in \"1%\", or low, likely and high, as in [\"0.5%\", \"1%\", \"4%\"]";
+        if (section.Optional(name) is not { } value)
+        {
+            return null;
+        }
+
+        IReadOnlyList<JsonValue> items = value.Kind == JsonKind.List ? value.Items : [value];
+        double[] shares = [.. items.Select(item => section.Quantity<double>(item, QuantityText.TryPercent, share => share <= 0.5, Expected)).OfType<double>()];
+        if (shares.Length < items.Count)
+        {
+            return null;
+        }
+
+        if (shares.Length is not (1 or 3) || !shares.Order().SequenceEqual(shares))
+        {
+            section.Refuse(value, shares.Length == 3 ? "is not in order" : "is neither one share nor three", Expected);
+            return null;
+        }
+
+        return LikelyRange<Probability>.Of(Probability.FromFraction(shares[0]), Probability.FromFraction(shares[shares.Length / 2]), Probability.FromFraction(shares[^1]));
+    }
 
     public static PlantCharges Charges(JsonSection plant) => PlantCharges.Of(Amount(plant, "cuttingPerBird"), Amount(plant, "perPack"));
 
@@ -33,7 +71,14 @@ internal static class BatchPlantSection
             PerMissingBird = Amount(plant, "perMissingBird"),
             PerCondemnedBird = Amount(plant, "perCondemnedBird"),
             PerFullCrop = Amount(plant, "perFullCrop"),
+            LightestBird = plant.Quantity<Mass>("lightestBird", QuantityText.TryMass, weight => weight.Kilograms > 0, "a live weight above 0"),
+            HeaviestBird = plant.Quantity<Mass>("heaviestBird", QuantityText.TryMass, weight => weight.Kilograms > 0, "a live weight above 0"),
         };
+        if (terms.HeaviestBird < terms.LightestBird)
+        {
+            plant.Refuse("takes no bird at all", "lightestBird up to heaviestBird");
+        }
+
         Duration? offFeed = plant.Quantity<Duration>("offFeed", QuantityText.TryDuration, time => time.Hours is >= 0 and <= 48, "0h to 48h");
         Duration? road = plant.Quantity<Duration>("road", QuantityText.TryDuration, time => time.Hours is >= 0 and <= 24, "0h to 24h");
         List<OfferedDate> dates = [];
@@ -68,6 +113,16 @@ internal static class BatchPlantSection
             return;
         }
 
+        if (until > day)
+        {
+            section.Refuse("may be changed after the day itself", "changeUntil on or before the date");
+        }
+
+        if (most < fewest)
+        {
+            section.Refuse("takes fewer birds than it opens for", "fewestBirds up to mostBirds");
+        }
+
         if (dates.Any(other => other.Date == day))
         {
             section.Refuse("names a day a second time", "each day once");
@@ -88,6 +143,23 @@ internal static class BatchPlantSection
         });
     }
 
+    /// <summary>A published ratio with the farm's own past, as many batches as stand behind it.</summary>
+    private static DressingRatio Pooled(JsonSection plant, DressingRatio ratio, PastDressing? own)
+    {
+        if (own is null || ratio.Name == StatedRatio)
+        {
+            return ratio;
+        }
+
+        if (ratio.Basis.Covers(own.Basis))
+        {
+            return ratio.PooledWith(own);
+        }
+
+        plant.Refuse("names a dressing ratio of other carcasses than the farm's own past, " + own.Basis, "another ratio, or none: planning-fast fits any");
+        return ratio;
+    }
+
     private static DressingRatio Dressing(JsonSection plant, BirdType type)
     {
         JsonValue? value = plant.Optional("dressing");
@@ -103,7 +175,7 @@ internal static class BatchPlantSection
 
         double? share = plant.Quantity<double>(value, QuantityText.TryPercent, fraction => fraction is >= 0.4 and <= 0.95, DressingNames);
         return share is { } own
-            ? DressingRatio.Of("own", LikelyRange<Probability>.Exactly(Probability.FromFraction(own)), CarcassBasis.NotStated, LiveState.FullFed)
+            ? DressingRatio.Of(StatedRatio, LikelyRange<Probability>.Exactly(Probability.FromFraction(own)), CarcassBasis.NotStated, LiveState.FullFed)
             : Dressings.For(type);
     }
 

@@ -64,7 +64,7 @@ internal static class BatchTemperatureSection
 
         if (value.Kind == JsonKind.Text && value.Text.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
         {
-            IReadOnlyList<(Age Age, double?[] Values)> rows = context.Table(value.Text, Means);
+            IReadOnlyList<(Age Age, double?[] Values)> rows = context.Table(value.Text, 1, Means);
             return rows.Count == 0 ? null : Temperatures.ByAge(rows.Select(row => (row.Age, Temperature.FromDegreesCelsius(row.Values[0]!.Value))));
         }
 

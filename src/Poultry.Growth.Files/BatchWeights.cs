@@ -16,6 +16,9 @@ public sealed class BatchWeights
     /// <summary>What was known beforehand; null where a table is given.</summary>
     public GrowthPrior? Prior { get; internal init; }
 
+    /// <summary>The folder that the prior was learned from; null where it is a name or a file.</summary>
+    internal string? PriorFolder { get; init; }
+
     /// <summary>A table of weights that the batch is taken to follow; null where it is projected.</summary>
     public TabulatedCurve? Table { get; internal init; }
 }

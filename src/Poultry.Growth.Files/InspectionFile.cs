@@ -22,13 +22,16 @@ public static class InspectionFile
 
     /// <summary>Reads every table of a folder: all its .csv files must be inspections.</summary>
     /// <param name="folder">Where it is. One that is missing, unreadable or without a table is a problem of the result, not an exception.</param>
-    public static InspectionReading ReadFolder(string folder)
+    public static InspectionReading ReadFolder(string folder) => ReadFolder(folder, except: null);
+
+    /// <summary>The same but for one file, which is about to be replaced.</summary>
+    internal static InspectionReading ReadFolder(string folder, string? except)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ProblemList problems = new(folder);
         List<ProblemList> all = [problems];
         List<(InspectionRow Row, ProblemList Problems)> rows = [];
-        foreach (string path in CsvFolder.Paths(folder, "a folder with tables of inspections (.csv)", problems))
+        foreach (string path in CsvFolder.Paths(folder, "a folder with tables of inspections (.csv)", problems).Where(path => path != except))
         {
             ProblemList own = new(Path.GetFileName(path));
             all.Add(own);

@@ -40,7 +40,7 @@ internal static class NamedTable
         {
             if (!needed.Concat(others).Contains(cell.Text, StringComparer.OrdinalIgnoreCase))
             {
-                problems.Add(cell, "header", "is no column of such a table", known);
+                problems.Add(cell, "header", "is no column of such a table" + NearestWord.Hint(cell.Text, [.. needed, .. others]), known);
             }
             else if (!columns.TryAdd(cell.Text, index))
             {

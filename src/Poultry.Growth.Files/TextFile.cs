@@ -62,7 +62,7 @@ internal static class TextFile
     {
         if (bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
         {
-            problems.Add(1, 1, "text", null, "is in UTF-16", "UTF-8: save it as \"CSV UTF-8\"");
+            problems.Add(1, 1, "text", null, "is in UTF-16", Utf8(problems));
             return null;
         }
 
@@ -73,10 +73,13 @@ internal static class TextFile
         catch (DecoderFallbackException exception)
         {
             (int line, int column) = Place(Encoding.UTF8.GetString(bytes, 0, Math.Max(0, exception.Index)));
-            problems.Add(line, column, "text", null, "is not UTF-8", "UTF-8: save it as \"CSV UTF-8\"");
+            problems.Add(line, column, "text", null, "is not UTF-8", Utf8(problems));
             return null;
         }
     }
+
+    private static string Utf8(ProblemList problems) =>
+        "UTF-8: save it as " + (problems.File.EndsWith(".json", StringComparison.OrdinalIgnoreCase) ? "plain text in UTF-8" : "\"CSV UTF-8\"");
 
     private static (int Line, int Column) Place(ReadOnlySpan<char> before) => (before.Count('\n') + 1, before.Length - before.LastIndexOf('\n'));
 }

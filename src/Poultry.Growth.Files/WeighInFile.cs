@@ -57,6 +57,11 @@ public static class WeighInFile
 
         RowFilter filter = RowFilter.Of(options.Where, header, problems);
         CsvRow[] wanted = [.. csv.Rows.Skip(1).Where(filter.Fits)];
+        if (csv.Rows.Count == 1 && options.MayBeEmpty)
+        {
+            return new WeighInReading(problems.File) { Problems = problems.InOrder };
+        }
+
         if (wanted.Length == 0)
         {
             string fault = csv.Rows.Count == 1 ? "has no rows below the header" : "has no row that fits " + string.Join(" and ", options.Where);

@@ -34,4 +34,7 @@ public sealed class WeighInFileOptions
     /// <summary>Whether birds and weigh-ins that look wrong are left out.</summary>
     /// <value>False: they are flagged and kept.</value>
     public bool ExcludeFlagged { get; init; }
+
+    /// <summary>Whether a header without rows is no problem: a batch that was not weighed yet.</summary>
+    internal bool MayBeEmpty { get; init; }
 }

@@ -5,6 +5,9 @@ namespace Poultry.Growth.Files;
 /// <summary>When the chicks were placed and how old they were, from the options or from # lines of the file.</summary>
 internal sealed class WeighInPlacement
 {
+    /// <summary>What is wrong with dates where nobody says when the chicks came.</summary>
+    public const string NeedsPlacing = "needs the day the chicks were placed";
+
     private WeighInPlacement(DateOnly? placed, Age? ageAtPlacement) => (Placed, AgeAtPlacement) = (placed, ageAtPlacement);
 
     public DateOnly? Placed { get; }
@@ -37,7 +40,7 @@ internal sealed class WeighInPlacement
     {
         if (Placed is null)
         {
-            problems.Add(dateColumn, "header", "needs the day the chicks were placed", "a line \"# placed: 2027-04-12\" in the file, or the option placed");
+            problems.Add(dateColumn, "header", NeedsPlacing, "a line \"# placed: 2027-04-12\" in the file, or the option placed");
         }
 
         if (AgeAtPlacement is null)

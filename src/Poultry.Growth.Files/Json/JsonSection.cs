@@ -7,6 +7,9 @@ namespace Poultry.Growth.Files.Json;
 /// <remarks>A name that is never asked for is unknown: <see cref="Close"/> tells it. A value of null counts as left out.</remarks>
 internal sealed class JsonSection
 {
+    /// <summary>The name under which editors look for a schema: for them, and nothing of the batch.</summary>
+    public const string Schema = "$schema";
+
     private readonly JsonValue section;
     private readonly ProblemList problems;
     private readonly List<string> known = [];
@@ -32,9 +35,14 @@ internal sealed class JsonSection
     /// <summary>A value of any kind; null where it is left out.</summary>
     public JsonValue? Optional(string name)
     {
-        known.Add(name);
         JsonMember[] named = [.. section.Members.Where(member => member.Name == name)];
-        foreach (JsonMember again in named.Skip(1))
+        bool isNew = !known.Contains(name);
+        if (isNew)
+        {
+            known.Add(name);
+        }
+
+        foreach (JsonMember again in named.Skip(1).Where(_ => isNew))
         {
             problems.Add(again.Line, again.Column, PathOf(name), null, "stands a second time", "each name once");
         }
@@ -91,18 +99,19 @@ internal sealed class JsonSection
         return quantity;
     }
 
-    /// <summary>Text that is not empty; null where it is left out or wrong.</summary>
+    /// <summary>Text that is not empty and can be printed in one line; null where it is left out or wrong.</summary>
     public string? Text(string name, bool required = false, string expected = "text in quotes")
     {
         JsonValue? value = required ? Required(name, expected) : Optional(name);
-        if (value is { Kind: JsonKind.Text } && !string.IsNullOrWhiteSpace(value.Text))
+        bool cannotBePrinted = value is { Kind: JsonKind.Text } && value.Text.Any(letter => char.IsControl(letter) || letter is '\uFFFE' or '\uFFFF');
+        if (value is { Kind: JsonKind.Text } && !string.IsNullOrWhiteSpace(value.Text) && !cannotBePrinted)
         {
             return value.Text;
         }
 
         if (value is not null)
         {
-            Refuse(value, value.Kind == JsonKind.Text ? "is empty" : value.Words, expected);
+            Refuse(value, cannotBePrinted ? "holds a sign that cannot be printed" : value.Kind == JsonKind.Text ? "is empty" : value.Words, expected);
         }
 
         return null;
@@ -140,7 +149,8 @@ internal sealed class JsonSection
 
         if (value is not null)
         {
-            Refuse(value, value.Kind == JsonKind.Text ? "is unknown" : value.Words, string.Join(", ", choices.Select(choice => choice.Name)));
+            string[] names = [.. choices.Select(choice => choice.Name)];
+            Refuse(value, value.Kind == JsonKind.Text ? "is unknown" + NearestWord.Hint(value.Text, names) : value.Words, string.Join(", ", names));
         }
 
         return choices[0].Value;
@@ -169,12 +179,25 @@ internal sealed class JsonSection
     /// <summary>Says that the section as a whole cannot be.</summary>
     public void Refuse(string fault, string expected) => problems.Add(section.Line, section.Column, Field(section.Path), null, fault, expected);
 
+    /// <summary>Whether the section is one of another kind, which holds a name of its own and lacks ours. One problem says so, and not one for every name in it.</summary>
+    public bool IsOfAnotherKind(string theirs, string ours, string kind, string expected)
+    {
+        if (section.Members.FirstOrDefault(member => member.Name == theirs) is not { } stranger || section.Members.Any(member => member.Name == ours))
+        {
+            return false;
+        }
+
+        problems.Add(stranger.Line, stranger.Column, PathOf(theirs), null, "belongs to " + kind, expected);
+        return true;
+    }
+
     /// <summary>Tells of names that nobody asked for.</summary>
     public void Close()
     {
+        string[] names = [.. known.Where(name => name != Schema)];
         foreach (JsonMember member in section.Members.Where(member => !known.Contains(member.Name)))
         {
-            problems.Add(member.Line, member.Column, PathOf(member.Name), null, "is unknown", string.Join(", ", known));
+            problems.Add(member.Line, member.Column, PathOf(member.Name), null, "is unknown" + NearestWord.Hint(member.Name, names), string.Join(", ", names));
         }
     }
 

@@ -26,10 +26,12 @@ internal ref struct JsonText
     public static JsonValue? Read(string text, ProblemList problems)
     {
         byte[] bytes = Encoding.UTF8.GetBytes(text);
+        JsonText json = new(bytes);
+        bool isEmpty = true;
         try
         {
-            JsonText json = new(bytes);
             json.reader.Read();
+            isEmpty = false;
             JsonValue root = json.Value("");
             if (root.Kind == JsonKind.Section)
             {
@@ -47,7 +49,8 @@ internal ref struct JsonText
         {
             int at = Offset(bytes, (int)(exception.LineNumber ?? 0), (int)(exception.BytePositionInLine ?? 0));
             (int line, int column) = Place(bytes, at);
-            problems.Add(line, column, "file", null, "is no JSON here: " + Reason(exception.Message), "names in quotes, a colon, a value, commas between; every bracket and quote closed");
+            (string fault, string expected) = json.Reason(at, isEmpty);
+            problems.Add(line, column, "file", null, fault, expected);
         }
         catch (InvalidOperationException)
         {
@@ -130,11 +133,17 @@ internal ref struct JsonText
         return Math.Min(bytes.Length, at + position);
     }
 
-    /// <summary>The first sentence without the place, which we tell our own way.</summary>
-    private static string Reason(string message)
+    /// <summary>Why it cannot be read there, in our own words: the reader's speak of tokens and blocks.</summary>
+    private readonly (string Fault, string Expected) Reason(int at, bool isEmpty)
     {
-        int end = message.IndexOf(" LineNumber", StringComparison.Ordinal);
-        string first = (end < 0 ? message : message[..end]).TrimEnd('.', ' ');
-        return char.ToLowerInvariant(first[0]) + first[1..];
+        const string Closed = "every bracket, quote and comment closed", Form = "names in quotes, a colon, a value, commas between; " + Closed;
+        ReadOnlySpan<byte> rest = bytes[Math.Min(at, bytes.Length)..];
+        return isEmpty && rest.IsEmpty ? ("is empty", "one section in { }")
+            : rest.StartsWith("/*"u8) ? ("is no JSON here: this comment never ends", Closed)
+            : rest.IsEmpty ? ("is no JSON here: it ends too early", Closed)
+            : reader.CurrentDepth >= Deepest - 1 && rest[0] is (byte)'[' or (byte)'{' ? (string.Create(CultureInfo.InvariantCulture, $"is no JSON of ours here: it goes deeper than {Deepest} brackets"), "sections and lists as in docs/file-formats.md")
+            : ("is no JSON here: " + FileProblem.Quoted(Letter(rest)) + " cannot follow what stands before it", Form);
     }
+
+    private static string Letter(ReadOnlySpan<byte> rest) => Rune.DecodeFromUtf8(rest, out Rune letter, out _) == System.Buffers.OperationStatus.Done ? letter.ToString() : "?";
 }

@@ -1,0 +1,214 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text;
+using Poultry.Growth.Carcass;
+using Poultry.Growth.Fitting;
+using Poultry.Growth.Myopathy;
+using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
+using Poultry.Growth.Weighing;
+using UnitsNet;
+
+namespace Poultry.Growth.Files;
+
+/// <summary>What the # lines of a weigh-in file in a farm's history say of a finished batch, and how they are written.</summary>
+internal sealed class FarmBatchFacts
+{
+    private const string AgeAtPlacement = "age_at_placement_d";
+
+    /// <summary>Lines of which all or none are needed.</summary>
+    private static readonly ImmutableArray<string> Losses = ["placed_birds", "lost_birds", "age_at_killing"], Feed = ["feed_eaten", "feed_expected", "feed_model"], Dressing = ["live_weight", "off_feed", "carcass_weight"];
+
+    private readonly Dictionary<string, CsvCell> lines = new(StringComparer.OrdinalIgnoreCase);
+    private readonly ProblemList problems;
+    private readonly Age? ageAtPlacement;
+
+    private FarmBatchFacts(IEnumerable<NamedComment> statements, Age? ageAtPlacement, ProblemList problems)
+    {
+        (this.ageAtPlacement, this.problems) = (ageAtPlacement, problems);
+        string[] known = [.. Losses, .. Feed, .. Dressing, "killed", "road", "neck", "giblets", "feet"];
+        foreach (NamedComment statement in statements.Where(statement => known.Contains(statement.Name, StringComparer.OrdinalIgnoreCase)))
+        {
+            statement.Once(lines.ContainsKey(statement.Name), problems);
+            lines[statement.Name] = statement.Value;
+        }
+
+        foreach (ImmutableArray<string> group in new[] { Losses, Feed, Dressing }.Where(group => group.Any(lines.ContainsKey)))
+        {
+            foreach (string missing in group.Where(name => !lines.ContainsKey(name)))
+            {
+                problems.Add(missing, null, "is not stated", "a line \"# " + missing + ":\" beside " + string.Join(" and ", group.Where(lines.ContainsKey)));
+            }
+        }
+
+        if (lines.ContainsKey(Losses[0]) && ageAtPlacement is null)
+        {
+            problems.Add(AgeAtPlacement, null, "is not stated", "a line \"# " + AgeAtPlacement + ":\" beside " + Losses[0]);
+        }
+    }
+
+    /// <summary>The lines of a file that was read as weigh-ins; null, and problems, where they make no sense.</summary>
+    public static FarmBatchFacts? Read(string path, Age? ageAtPlacement, ProblemList problems)
+    {
+        // What is wrong with the table itself was told when it was read as weigh-ins.
+        ProblemList told = new(problems.File);
+        FarmBatchFacts facts = new(TextFile.Read(path, told) is { } text ? Csv.Of(text, told).Statements : [], ageAtPlacement, problems);
+        if (problems.Count == 0)
+        {
+            // Once for what is wrong with it, while problems are gathered.
+            _ = facts.Batch(null, null);
+        }
+
+        return problems.Count == 0 ? facts : null;
+    }
+
+    /// <summary>The batch with its facts.</summary>
+    [return: NotNullIfNotNull(nameof(weights))]
+    public FarmBatch? Batch(PastBatch? weights, LesionInspection? inspection)
+    {
+        DateOnly? killed = Value<DateOnly>("killed", QuantityText.TryDate);
+        PastLosses? losses = Made(Losses, () => PastLosses.Of(Whole("placed_birds") ?? 0, Whole("lost_birds") ?? 0, ageAtPlacement!.Value, Value<Age>("age_at_killing", QuantityText.TryAge) ?? default));
+        PastFeed? feed = Made(Feed, () => PastFeed.Of(Weight("feed_eaten"), Weight("feed_expected"), lines["feed_model"].Text));
+        LiveState? state = Made(Dressing, () => LiveState.OffFeed(Value<Duration>("off_feed", QuantityText.TryDuration) ?? default, Value<Duration>("road", QuantityText.TryDuration)));
+        PastDressing? dressed = state is null ? null : Made(Dressing, () => PastDressing.Weighed([Carcass(state)]));
+        return weights is null ? null : new FarmBatch { Weights = weights, Killed = killed, Losses = losses, Feed = feed, Dressed = dressed is null ? null : Carcass(state!), Inspection = inspection };
+    }
+
+    /// <summary>The file of a batch: # lines, then its weigh-ins as means.</summary>
+    public static string Text(FarmBatch batch)
+    {
+        StringBuilder text = new();
+        void Line(string name, string? value) => text.Append(value is null ? "" : "# " + name + ": " + value + "\n");
+        text.Append("# A finished batch of the farm, written by reconcile: what the next plan learns from.\n");
+        Line("strain", batch.Kind.Strain);
+        Line("system", batch.Kind.System);
+        Line("sex", batch.Kind.Sex switch { Sex.Male => "male", Sex.Female => "female", _ => "mixed" });
+        Line("killed", batch.Killed is { } killed ? string.Create(CultureInfo.InvariantCulture, $"{killed:yyyy-MM-dd}") : null);
+        if (batch.Losses is { } losses)
+        {
+            Line(AgeAtPlacement, Number(losses.From.Days));
+            Line("placed_birds", Number(losses.Placed));
+            Line("lost_birds", Number(losses.Lost));
+            Line("age_at_killing", Number(losses.To.Days) + "d");
+        }
+
+        if (batch.Feed is { } feed)
+        {
+            Line("feed_eaten", Number(feed.Eaten.Kilograms) + "kg");
+            Line("feed_expected", Number(feed.Expected.Kilograms) + "kg");
+            Line("feed_model", feed.Model);
+        }
+
+        if (batch.Dressed is var (live, carcass))
+        {
+            Line("live_weight", Number(live.Weight.Kilograms) + "kg");
+            Line("off_feed", Number(live.State.HoursOffFeed!.Value) + "h");
+            Line("road", Number(live.State.RoadHours) + "h");
+            Line("carcass_weight", Number(carcass.Weight.Kilograms) + "kg");
+            Line("neck", Word(carcass.Basis.Neck));
+            Line("giblets", Word(carcass.Basis.Giblets));
+            Line("feet", Word(carcass.Basis.Feet));
+        }
+
+        text.Append("age_d,sex,mean_weight_kg,birds,sd_kg\n");
+
+        // Two crates alike are one of twice the birds: a row that stands there twice would be taken for a slip.
+        foreach (IGrouping<(string Start, string Sd), WeighIn> same in batch.Weights.WeighIns.GroupBy(Row))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{same.Key.Start},{same.Sum(weighIn => weighIn.BirdsWeighed)},{same.Key.Sd}\n");
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The inspection of a batch as a table by itself; null where nobody looked.</summary>
+    public static string? InspectionText(FarmBatch batch) => batch.Inspection is not { } inspection
+        ? null
+        : "batch,killed,birds_opened,birds_found,detection_percent\n" + string.Create(
+            CultureInfo.InvariantCulture, $"{batch.Name},{inspection.Killed:yyyy-MM-dd},{inspection.Opened},{inspection.Found},{inspection.Detection.Percent:0.######}\n");
+
+    private static (string Start, string Sd) Row(WeighIn weighIn) => (
+        Number(weighIn.Age.Days) + "," + (weighIn.Sex switch { Sex.Male => "male", Sex.Female => "female", _ => "" }) + "," + Number(weighIn.MeanWeight.Kilograms),
+        weighIn.StandardDeviation is { } sd ? Number(sd.Kilograms) : "");
+
+    private static string Number(double value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
+
+    private static string? Word(Inclusion inclusion) => inclusion switch { Inclusion.With => "with", Inclusion.Without => "without", _ => null };
+
+    private (LiveWeight, CarcassWeight) Carcass(LiveState state) => (
+        LiveWeight.Of(Weight("live_weight"), state), CarcassWeight.Of(Weight("carcass_weight"), CarcassBasis.Of(CarcassCondition.Packed, Part("neck"), Part("giblets"), Part("feet"))));
+
+    private T? Value<T>(string name, QuantityReader<T> read)
+        where T : struct
+    {
+        if (!lines.TryGetValue(name, out CsvCell cell))
+        {
+            return null;
+        }
+
+        if (read(cell.Text, out T value, out string? problem))
+        {
+            return value;
+        }
+
+        problems.Add(cell, name, "cannot be read", problem[(problem.IndexOf("; ", StringComparison.Ordinal) + 2)..].Replace("expected ", "", StringComparison.Ordinal));
+        return null;
+    }
+
+    private Mass Weight(string name) => Value<Mass>(name, QuantityText.TryMass) ?? default;
+
+    private int? Whole(string name)
+    {
+        if (int.TryParse(lines[name].Text, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+        {
+            return number;
+        }
+
+        problems.Add(lines[name], name, "is no number of birds", "a whole number, 0 or more");
+        return null;
+    }
+
+    private Inclusion Part(string name)
+    {
+        if (!lines.TryGetValue(name, out CsvCell cell))
+        {
+            return Inclusion.NotStated;
+        }
+
+        Inclusion? part = cell.Text.ToUpperInvariant() switch { "WITH" => Inclusion.With, "WITHOUT" => Inclusion.Without, _ => null };
+        if (part is null)
+        {
+            problems.Add(cell, name, "is unknown", "with or without");
+        }
+
+        return part ?? Inclusion.NotStated;
+    }
+
+    /// <summary>Makes something of a group of lines that is there; what the library refuses is told at its first line.</summary>
+    private T? Made<T>(ImmutableArray<string> group, Func<T> make)
+        where T : class
+    {
+        if (!lines.ContainsKey(group[0]))
+        {
+            return null;
+        }
+
+        int before = problems.Count;
+        try
+        {
+            T made = make();
+            return problems.Count == before ? made : null;
+        }
+        catch (ArgumentException exception)
+        {
+            // A line that cannot be read was told already.
+            if (problems.Count == before)
+            {
+                problems.Add(lines[group[0]], group[0], "makes no sense with the lines beside it", exception.Message.Split(" (Parameter")[0]);
+            }
+
+            return null;
+        }
+    }
+}
