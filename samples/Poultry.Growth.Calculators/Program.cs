@@ -15,16 +15,32 @@ public static class Program
     /// <returns>0 done, 1 no answer, 2 input wrong, 70 program error.</returns>
     public static int Run(string[] args, TextWriter output, TextWriter errors)
     {
+        using Waiting nobody = Waiting.Nobody();
+        return Run(args, output, errors, nobody);
+    }
+
+    /// <inheritdoc cref="Run(string[], TextWriter, TextWriter)"/>
+    /// <param name="args">What follows the program's name.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="errors">Where complaints go.</param>
+    /// <param name="waiting">Who waits; where they stop it, 130 is returned.</param>
+    internal static int Run(string[] args, TextWriter output, TextWriter errors, Waiting waiting)
+    {
         (CultureInfo culture, CultureInfo language) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
         (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (CultureInfo.InvariantCulture, CultureInfo.InvariantCulture);
         try
         {
             // "@words" is no response file here.
-            ParseResult parsed = Root(output, errors).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+            ParseResult parsed = Root(output, errors, waiting).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
             string[] faults = [.. Directives(parsed), .. parsed.Errors.Select(error => error.Message)];
             return faults.Length > 0
                 ? Exit.Refuse(errors, [.. faults, "See poultry-growth --help."])
                 : parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException) when (waiting.Stop.IsCancellationRequested)
+        {
+            errors.WriteLine("Stopped. Nothing was written.");
+            return Exit.Stopped;
         }
         catch (Exception exception) when (exception is not OutOfMemoryException)
         {
@@ -45,10 +61,11 @@ public static class Program
     private static int Main(string[] args)
     {
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        return Run(args, Console.Out, Console.Error);
+        using Waiting waiting = Waiting.AtTerminal();
+        return Run(args, Console.Out, Console.Error, waiting);
     }
 
-    private static RootCommand Root(TextWriter output, TextWriter errors)
+    private static RootCommand Root(TextWriter output, TextWriter errors, Waiting waiting)
     {
         RootCommand root = new("Growth of meat birds raised in batches: weigh-ins in, a growth curve and projected weights out.");
         root.Directives.Clear();
@@ -58,7 +75,10 @@ public static class Program
         root.Add(HistoryCommand.Create(output, errors));
         root.Add(CompareCommand.Create(output, errors));
         root.Add(CutsCommand.Create(output, errors));
-        root.Add(PlanCommand.Create(output, errors));
+        root.Add(NewCommand.Create(output, errors));
+        root.Add(PlanCommand.Create(output, errors, waiting));
+        root.Add(ReconcileCommand.Create(output, errors, waiting));
+        root.Add(SeasonCommand.Create(output, errors, waiting));
         root.Add(FeedCommand.Create(output, errors));
         root.Add(EnergyCommand.Create(output, errors));
         root.Add(WaterCommand.Create(output, errors));
@@ -72,7 +92,7 @@ public static class Program
         root.Add(CratesCommand.Create(output, errors));
         root.Add(AirCommand.Create(output, errors));
         root.Add(StandardsCommand.Create(output, errors));
-        root.SetAction(_ => DemoCommand.Run(output, errors, root.Subcommands));
+        root.SetAction(_ => DemoCommand.Run(output, errors, root.Subcommands, waiting));
         HelpWithExample.AddTo(root);
         return root;
     }

@@ -40,6 +40,20 @@ internal static class ChartStyle
         PlotAreaBorderColor = Faint,
     };
 
+    /// <summary>Takes out what a page says beside the plot, and gives its room to the plot.</summary>
+    public static void WithoutWords(PlotModel plot)
+    {
+        (plot.Title, plot.Subtitle) = (null, null);
+        plot.Legends.Clear();
+        plot.PlotMargins = new OxyThickness(double.NaN);
+        plot.Padding = new OxyThickness(2, 6, 16, 8);
+        foreach (Axis axis in plot.Axes)
+        {
+            axis.AxisTitleDistance = 10;
+            axis.IntervalLength = 45;
+        }
+    }
+
     /// <summary>A plot of live weight by age.</summary>
     public static PlotModel Plot(string title, string subtitle, string weightUnit) =>
         Plot(title, subtitle, Axis(AxisPosition.Bottom, "age, d", 7), Axis(AxisPosition.Left, "live weight, " + weightUnit, double.NaN));

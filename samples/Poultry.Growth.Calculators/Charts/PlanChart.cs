@@ -1,4 +1,5 @@
 using OxyPlot;
+using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
 using Poultry.Growth.Planning;
@@ -8,20 +9,20 @@ namespace Poultry.Growth.Calculators.Charts;
 /// <summary>The days offered side by side: mean margin as a dot, its range as a line, the mean of the worst tenth as a cross.</summary>
 internal static class PlanChart
 {
-    public static string Of(PlanAnswer answer)
+    public static Drawing Of(PlanAnswer answer)
     {
         IReadOnlyList<HarvestOption> options = answer.Comparison.Options;
         string level = Numbers.Percent(options[0].Margin.Interval.Level) + " %";
         string title = "Margin of " + answer.Plan.Name + " by day of killing";
         PlotModel plot = ChartStyle.Bare(title, "dot: mean; line: " + level + " of all fates; cross: mean of the worst tenth");
         CategoryAxis days = new() { Position = AxisPosition.Left, TickStyle = TickStyle.None, StartPosition = 1, EndPosition = 0, TextColor = ChartStyle.Ink };
-        ScatterSeries means = new() { MarkerType = MarkerType.Circle, MarkerSize = 7, MarkerFill = ChartStyle.Curve };
-        ScatterSeries worst = new() { MarkerType = MarkerType.Cross, MarkerSize = 7, MarkerStroke = ChartStyle.Weighed, MarkerStrokeThickness = 2 };
-        for (int i = 0; i < options.Count; i++)
+        ScatterSeries means = new() { MarkerType = MarkerType.Circle, MarkerSize = 7, MarkerFill = ChartStyle.Curve, Title = "mean" };
+        ScatterSeries worst = new() { MarkerType = MarkerType.Cross, MarkerSize = 7, MarkerStroke = ChartStyle.Weighed, MarkerStrokeThickness = 2, Title = "mean of the worst tenth" };
+        plot.Annotations.Add(new LineAnnotation { Type = LineAnnotationType.Vertical, X = 0, Color = ChartStyle.Faint, StrokeThickness = 1, LineStyle = LineStyle.Solid });
+        foreach ((int i, HarvestOption option) in options.Index())
         {
-            HarvestOption option = options[i];
             days.Labels.Add(Numbers.Date(option.Date.Date) + ", " + Numbers.Days(option.Age) + " d");
-            LineSeries range = new() { Color = ChartStyle.CurveBeyond, StrokeThickness = 4 };
+            LineSeries range = new() { Color = ChartStyle.CurveBeyond, StrokeThickness = 4, Title = level + " of all fates", RenderInLegend = i == 0 };
             range.Points.AddRange([new(option.Margin.Interval.Low!.Value.Amount, i), new(option.Margin.Interval.High!.Value.Amount, i)]);
             plot.Series.Add(range);
             means.Points.Add(new(option.Margin.Value.Amount, i));
@@ -35,6 +36,8 @@ internal static class PlanChart
         (money.Minimum, money.MinimumPadding) = (double.NaN, 0.05);
         plot.Axes.Add(money);
         plot.PlotMargins = new OxyThickness(170, 16, 30, 62);
-        return SvgChart.Of(plot, title, title + ". " + answer.Comparison.Recommendation);
+        string said = string.Join(" ", options.Select(option => option.Date + ": " + Numbers.Whole(option.Margin.Value.Amount) + " on average, " + level + " between "
+            + Numbers.Whole(option.Margin.Interval.Low!.Value.Amount) + " and " + Numbers.Whole(option.Margin.Interval.High!.Value.Amount) + ", worst tenth " + Numbers.Whole(option.BadCase.Amount) + "."));
+        return new(plot, title, title + ". " + said + " " + answer.Comparison.Recommendation) { Height = 110 + (60 * options.Count) };
     }
 }

@@ -1,5 +1,6 @@
 using OxyPlot;
 using OxyPlot.Series;
+using Poultry.Growth.Fitting;
 using Poultry.Growth.Weighing;
 using UnitsNet;
 
@@ -9,7 +10,7 @@ namespace Poultry.Growth.Calculators.Charts;
 internal static class ProjectionChart
 {
     /// <summary>Where the fan starts unless something is asked or weighed earlier: before it projections were not tested, d.</summary>
-    private const double Youngest = 7;
+    public const double Youngest = 7;
 
     /// <summary>The inner intervals of the fan; the outer one is that of the tables.</summary>
     private static readonly double[] Inner = [0.5, 0.8];
@@ -19,7 +20,16 @@ internal static class ProjectionChart
         WeighInSeries? series = answer.Reading?.Series;
         PlotModel plot = ChartStyle.Plot(
             answer.Reading is { } reading ? "Projection of " + reading.File : "Projection by the prior alone", series?.ToString() ?? answer.Projection.Prior.Name, units.Weight);
-        AddFan(plot, answer, units);
+        double first = Math.Min(series?[0].Age.Days ?? Youngest, Math.Min(Youngest, answer.Projections[0].Age.Days));
+        double last = Math.Max(series?[^1].Age.Days ?? 0, Math.Max(answer.BookedDay.Age.Days, UsualAges.OfSale[0].Days));
+        AddFan(plot, answer.Projection, (first, last), [.. Inner.Where(inner => inner < answer.Level), answer.Level], units);
+        if (answer.Target is { } target)
+        {
+            LineSeries line = new() { Title = "target " + units.Text(target.Weight, 2) + " " + units.Weight, Color = ChartStyle.Ink, LineStyle = LineStyle.Dash, StrokeThickness = 1.5 };
+            line.Points.AddRange([new(first, units.Of(target.Weight)), new(last, units.Of(target.Weight))]);
+            plot.Series.Add(line);
+        }
+
         if (series is not null)
         {
             GrowthChart.AddWeighIns(plot, series, units);
@@ -29,28 +39,21 @@ internal static class ProjectionChart
         return SvgChart.Of(plot, "Projection of live weight by age", Description(answer, units));
     }
 
-    private static void AddFan(PlotModel plot, ProjectAnswer answer, Units units)
+    /// <summary>The fan between two ages in days: the mean at each level, the widest last, and single birds at that.</summary>
+    public static void AddFan(PlotModel plot, Projection projection, (double First, double Last) days, IReadOnlyList<double> levels, Units units)
     {
-        double first = Math.Min(answer.Reading?.Series?[0].Age.Days ?? Youngest, Math.Min(Youngest, answer.Projections[0].Age.Days));
-        double last = Math.Max(answer.Reading?.Series?[^1].Age.Days ?? 0, Math.Max(answer.BookedDay.Age.Days, UsualAges.OfSale[0].Days));
-        ProjectedWeight[] Fan(double level) => [.. BandSeries.Ages(first, last).Select(age => ProjectedWeight.Of(answer.Projection, age, level))];
+        ProjectedWeight[] Fan(double level) => [.. BandSeries.Ages(days.First, days.Last).Select(age => ProjectedWeight.Of(projection, age, level))];
 
-        ProjectedWeight[] outer = Fan(answer.Level);
-        string level = Numbers.Percent(answer.Level) + " %";
+        ProjectedWeight[] outer = Fan(levels[^1]);
+        string level = Numbers.Percent(levels[^1]) + " %";
         plot.Series.Add(BandSeries.Band(outer, at => at.Bird!.Interval, units, level + " interval of one bird", 28));
         plot.Series.Add(BandSeries.Band(outer, at => at.Mean.Interval, units, level + " interval of the mean", 50));
-        foreach (double inner in Inner.Where(inner => inner < answer.Level).Reverse())
+        foreach (double inner in levels.SkipLast(1).Reverse())
         {
             plot.Series.Add(BandSeries.Band(Fan(inner), at => at.Mean.Interval, units, Numbers.Percent(inner) + " % interval of the mean", 60));
         }
 
         plot.Series.Add(BandSeries.Line(outer, units, "median of the mean", ChartStyle.Curve, LineStyle.Solid));
-        if (answer.Target is { } target)
-        {
-            LineSeries line = new() { Title = "target " + units.Text(target.Weight, 2) + " " + units.Weight, Color = ChartStyle.Ink, LineStyle = LineStyle.Dash, StrokeThickness = 1.5 };
-            line.Points.AddRange([new(first, units.Of(target.Weight)), new(last, units.Of(target.Weight))]);
-            plot.Series.Add(line);
-        }
     }
 
     private static string Description(ProjectAnswer answer, Units units)

@@ -13,12 +13,38 @@ namespace Poultry.Growth.Calculators.Charts;
 internal static class SvgChart
 {
     private const int Width = 960, Height = 600;
+
+    /// <summary>Half as wide: letters stay legible where a page puts a figure on a phone, or two beside each other.</summary>
+    private const int FigureWidth = 440;
+
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     /// <param name="plot">What to draw.</param>
     /// <param name="title">The text alternative in a few words.</param>
     /// <param name="description">The text alternative in full: what a reader who sees nothing must know.</param>
-    public static string Of(PlotModel plot, string title, string description)
+    public static string Of(PlotModel plot, string title, string description) => Described(Drawn(plot, Width, Height), title, description, Width, Height) + "\n";
+
+    /// <summary>The same as a part of a page, which says title and legend in its own letters.</summary>
+    /// <param name="plot">What to draw; its title and legend are taken from it.</param>
+    /// <param name="title">The text alternative in a few words.</param>
+    /// <param name="description">The text alternative in full.</param>
+    /// <param name="height">How high it is, as the width is 440.</param>
+    public static XElement Figure(PlotModel plot, string title, string description, int height)
+    {
+        ChartStyle.WithoutWords(plot);
+        XElement svg = Described(Drawn(plot, FigureWidth, height), title, description, FigureWidth, height);
+
+        // Within HTML a drawing needs no name of its language, and a page without any address refers to nothing by sight.
+        foreach (XElement element in svg.DescendantsAndSelf())
+        {
+            element.Name = element.Name.LocalName;
+            element.Attributes().Where(attribute => attribute.IsNamespaceDeclaration).Remove();
+        }
+
+        return svg;
+    }
+
+    private static string Drawn(PlotModel plot, int width, int height)
     {
         // Axis labels follow the plot's culture, coordinates that of the thread.
         plot.Culture = CultureInfo.InvariantCulture;
@@ -28,13 +54,13 @@ internal static class SvgChart
         {
             SvgExporter exporter = new()
             {
-                Width = Width,
-                Height = Height,
+                Width = width,
+                Height = height,
                 IsDocument = false,
                 UseVerticalTextAlignmentWorkaround = true,
-                TextMeasurer = new GenerousText(Width, Height),
+                TextMeasurer = new GenerousText(width, height),
             };
-            return Described(exporter.ExportToString(plot), title, description);
+            return exporter.ExportToString(plot);
         }
         finally
         {
@@ -42,7 +68,7 @@ internal static class SvgChart
         }
     }
 
-    private static string Described(string svg, string title, string description)
+    private static XElement Described(string svg, string title, string description, int width, int height)
     {
         // The same chart has the same ids, another chart has others.
         string prefix = "chart-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(title + description + svg)))[..8] + "-";
@@ -54,12 +80,12 @@ internal static class SvgChart
 
         root.Attribute("height")?.Remove();
         root.SetAttributeValue("width", "100%");
-        root.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {Width} {Height}"));
+        root.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {width} {height}"));
         root.SetAttributeValue("role", "img");
         root.SetAttributeValue("aria-labelledby", prefix + "title " + prefix + "desc");
         root.AddFirst(
             new XElement(Svg + "title", new XAttribute("id", prefix + "title"), title),
             new XElement(Svg + "desc", new XAttribute("id", prefix + "desc"), description));
-        return root + "\n";
+        return root;
     }
 }

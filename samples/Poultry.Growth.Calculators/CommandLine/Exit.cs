@@ -14,6 +14,9 @@ internal static class Exit
     /// <summary>As in sysexits: a fault of ours.</summary>
     public const int ProgramError = 70;
 
+    /// <summary>As shells count it: stopped by Ctrl-C.</summary>
+    public const int Stopped = 130;
+
     /// <summary>Prints problems, one a line.</summary>
     public static int Refuse(TextWriter errors, IEnumerable<string> problems)
     {

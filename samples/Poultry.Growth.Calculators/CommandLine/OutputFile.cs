@@ -14,6 +14,9 @@ internal sealed class OutputFile
     /// <summary>The file for a calendar; null, and a problem, where none may go.</summary>
     public static OutputFile? OfCalendar(string path, string option, Action<string> refuse) => At(path, option, ".ics", "calendar", "BEGIN:VCALENDAR", refuse);
 
+    /// <summary>The file for a report; null, and a problem, where none may go.</summary>
+    public static OutputFile? OfReport(string path, string option, Action<string> refuse) => At(path, option, ".html", "report of this program", HtmlText.Start, refuse);
+
     /// <summary>Writes the answer, whole or not at all: it is moved into its place when complete.</summary>
     /// <returns>What stood in the way; null when written.</returns>
     public string? Write(string text)
@@ -27,8 +30,21 @@ internal sealed class OutputFile
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            File.Delete(unfinished);
+            Discard(unfinished);
             return option + ": \"" + path + "\" cannot be written (" + exception.Message.TrimEnd('.') + ")";
+        }
+    }
+
+    /// <summary>Removes what was begun; where that fails too, the reason that is told stays the first.</summary>
+    private static void Discard(string unfinished)
+    {
+        try
+        {
+            File.Delete(unfinished);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // Its name begins with a point and is nobody's answer.
         }
     }
 

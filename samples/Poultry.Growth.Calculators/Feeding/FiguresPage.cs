@@ -21,7 +21,7 @@ internal static class FiguresPage
         page.Sources(SourcesOf(figures));
     }
 
-    private static IEnumerable<IReadOnlyList<string>> Rows(BatchFigures figures, Units units)
+    public static IEnumerable<IReadOnlyList<string>> Rows(BatchFigures figures, Units units)
     {
         string Ratio(FeedConversion? conversion) => conversion is { } known ? Numbers.Fixed(known.Ratio, 3) : "-";
         yield return ["livability %", Numbers.Fixed(figures.Livability.Percent, 1), "sold / placed"];

@@ -12,6 +12,8 @@ namespace Poultry.Growth.Calculators.Json;
 [JsonSerializable(typeof(FitDocument))]
 [JsonSerializable(typeof(HistoryDocument))]
 [JsonSerializable(typeof(PlanDocument))]
+[JsonSerializable(typeof(SeasonDocument))]
+[JsonSerializable(typeof(ReconcileDocument))]
 [JsonSerializable(typeof(EnergyDocument))]
 [JsonSerializable(typeof(FeedDocument))]
 [JsonSerializable(typeof(FiguresDocument))]

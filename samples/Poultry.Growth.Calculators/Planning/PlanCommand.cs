@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Poultry.Growth.Files;
 using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Calculators.Planning;
 
@@ -10,37 +11,57 @@ internal static class PlanCommand
     /// <summary>The demo plan, from the root of the repository.</summary>
     public const string Demo = "samples/Poultry.Growth.Calculators/data/meadow-batch.json";
 
-    public static Command Create(TextWriter output, TextWriter errors)
+    public static Command Create(TextWriter output, TextWriter errors, Waiting waiting)
     {
         CalculationCommand command = new(
             "plan", "Which of the offered days to kill a batch on: what each brings, what may go wrong, how sure, and what to do when.", Demo);
         Argument<string?> file = new("FILE") { Description = "A batch file (JSON) with plant, selling and costs, see docs/file-formats.md.", Arity = ArgumentArity.ExactlyOne };
-        Option<string?> draws = new("--draws") { HelpName = "4000", Description = "How many fates of the batch are tried, 100 to 1000000. [default: 4000]" };
-        Option<string?> seed = new("--seed") { HelpName = "1", Description = "Of all random numbers: the same seed gives the same answer. [default: 1]" };
+        Option<string?> history = new("--history") { HelpName = "FOLDER", Description = "The farm's finished batches, as reconcile keeps them; in place of the history that the file names." };
+        SimulationOptions simulation = new();
         Option<string?> calendar = new("--ics") { HelpName = "FILE.ics", Description = "Write the timeline of the recommended day as a calendar; an earlier calendar is replaced, no other file." };
+        Option<bool> everyDay = new("--every-day") { Description = "Also try every day between those offered: what the plant's calendar costs." };
         command.Add(file);
-        command.Add(draws);
-        command.Add(seed);
+        command.Add(everyDay);
+        SplitOptions split = SplitOptions.AddTo(command);
+        command.Add(history);
+        simulation.AddTo(command);
+        Option<string?> report = new("--report") { HelpName = "FILE.html", Description = "Write one page with charts to read on a phone or to print; an earlier report is replaced, no other file." };
         command.Add(calendar);
+        command.Add(report);
         CommonOptions common = CommonOptions.AddTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            int tried = words.Whole(draws, 100, 1_000_000) ?? new HarvestOptions().Draws;
-            int number = words.Whole(seed, 0, int.MaxValue) ?? 1;
+            HarvestOptions options = simulation.Read(words, common.Level, waiting);
             OutputFile? target = words.Text(calendar) is { } path ? OutputFile.OfCalendar(path, calendar.Name, words.Refuse) : null;
-            BatchPlan? plan = Read(words.Text(file)!, words);
-            return plan is null || words.Problems.Count > 0
-                ? Exit.Refuse(errors, words.Problems)
-                : Print(PlanAnswer.To(plan, words.Text(file)!, new() { Draws = tried, Seed = number, Level = common.Level }), target, common, output, errors);
+            OutputFile? page = words.Text(report) is { } place ? OutputFile.OfReport(place, report.Name, words.Refuse) : null;
+            (IReadOnlyList<Probability> shares, FirstBirds birds) = (split.Shares(words), split.Birds(words));
+            BatchPlan? plan = Read(words.Text(file)!, words.Text(history), words);
+            if (plan is null || words.Problems.Count > 0)
+            {
+                return Exit.Refuse(errors, words.Problems);
+            }
+
+            PlanQuestion question = new(plan, words.Text(file)!, options)
+            {
+                History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
+            };
+            return waiting.Run(() =>
+            {
+                PlanAnswer answer = PlanAnswer.To(question, waiting.Stop);
+                waiting.Wipe();
+                return page?.Write(PlanReport.Of(answer, question, common.Units)) is { } problem
+                    ? Exit.Refuse(errors, [problem])
+                    : Print(answer, target, common, output, errors);
+            });
         });
         return command;
     }
 
-    private static BatchPlan? Read(string path, OptionWords words)
+    private static BatchPlan? Read(string path, string? history, OptionWords words)
     {
-        BatchFileReading reading = BatchFile.Read(path);
+        BatchFileReading reading = BatchFile.Read(path, history);
         foreach (string problem in FileProblem.Lines(reading.Problems))
         {
             words.Refuse(problem);
@@ -55,11 +76,11 @@ internal static class PlanCommand
     }
 
     private static int Print(PlanAnswer answer, OutputFile? calendar, CommonOptions common, TextWriter output, TextWriter errors) =>
-        calendar?.Write(answer.Calendar()) is { } problem
+        calendar?.Write(answer.CalendarText()) is { } problem
             ? Exit.Refuse(errors, [problem])
             : common.Answer(
                 isThere: true,
-                () => PlanChart.Of(answer),
+                () => PlanChart.Of(answer).ToSvg(),
                 () => PlanDocument.Of(answer).ToJson(),
                 page => PlanPage.Print(answer, page),
                 output,

@@ -20,7 +20,15 @@ internal sealed record PlanDocument
 
     public required IReadOnlyList<BeatsNode> ChanceBeats { get; init; }
 
-    public required double? BreakEvenPricePerKg { get; init; }
+    /// <summary>Every day between those offered; none where it was not asked for.</summary>
+    public required IReadOnlyList<EveryDayNode> EveryDay { get; init; }
+
+    public required CalendarCostNode? CalendarCost { get; init; }
+
+    /// <summary>The batch on two days, the best first; none where it was not asked for.</summary>
+    public required IReadOnlyList<SplitNode> Splits { get; init; }
+
+    public required BreakEvenNode? BreakEvenPrice { get; init; }
 
     public required OutcomeNode MarginalDay { get; init; }
 
@@ -33,6 +41,9 @@ internal sealed record PlanDocument
     public required DateOnly RecommendedDate { get; init; }
 
     public required IReadOnlyList<TimelineNode> Timeline { get; init; }
+
+    /// <summary>What came from where.</summary>
+    public required IReadOnlyList<OriginNode> Origins { get; init; }
 
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
@@ -55,15 +66,19 @@ internal sealed record PlanDocument
                    where row != column
                    select new BeatsNode(comparison.Options[row].Date.Date, comparison.Options[column].Date.Date, comparison.ChanceBeats(row, column).Percent),
             ],
-            BreakEvenPricePerKg = comparison.BreakEvenPrice?.AmountPerKilogram,
+            EveryDay = [.. answer.Calendar?.Days.Select(EveryDayNode.Of) ?? []],
+            CalendarCost = answer.Calendar is { } calendar ? CalendarCostNode.Of(calendar) : null,
+            Splits = [.. answer.Splits.Select(SplitNode.Of)],
+            BreakEvenPrice = comparison.Recommended.BreakEvenPrice is { } price ? BreakEvenNode.Of(price) : null,
             MarginalDay = OutcomeNode.Of(comparison.MarginalDay, money => money.Amount),
-            WeighInValue = answer.WeighInWorth is { } worth ? new(answer.WeighIn.Days, 30, worth.Amount) : null,
+            WeighInValue = answer.WeighInWorth is { } worth ? new(answer.WeighIn.Days, PlanAnswer.BirdsWeighed, worth.Amount) : null,
             SpreadDrivers = [.. comparison.SpreadDrivers.Select(driver => new DriverNode(driver.Name, driver.Share.Percent))],
             Recommendation = comparison.Recommendation,
             RecommendedDate = comparison.Recommended.Date.Date,
             Timeline = [.. answer.Timeline.Select(TimelineNode.Of)],
+            Origins = [.. answer.Plan.Origins.Select(origin => new OriginNode(origin.Part, origin.Source))],
             Cautions = CautionNode.Of(answer.Cautions),
-            Sources = SourceNode.Of(PlanAnswer.Sources),
+            Sources = SourceNode.Of(answer.Sources),
         };
     }
 
@@ -75,6 +90,9 @@ internal sealed record BeatsNode(DateOnly Date, DateOnly Other, double Percent);
 
 /// <summary>What a weigh-in before the deadline is worth.</summary>
 internal sealed record WeighInValueNode(double AgeDays, int Birds, double Worth);
+
+/// <summary>Where a part of the plan comes from.</summary>
+internal sealed record OriginNode(string Part, string Source);
 
 /// <summary>What the spread comes from.</summary>
 internal sealed record DriverNode(string Name, double Percent);

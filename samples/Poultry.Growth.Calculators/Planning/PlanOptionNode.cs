@@ -16,7 +16,7 @@ internal sealed record PlanOptionNode
 
     public required OutcomeNode MeanKg { get; init; }
 
-    public required double? ShareInBandPercent { get; init; }
+    public required OutcomeNode? ShareInBandPercent { get; init; }
 
     public required OutcomeNode FeedKg { get; init; }
 
@@ -36,13 +36,21 @@ internal sealed record PlanOptionNode
 
     public required double OrdersFilledPercent { get; init; }
 
-    public required double MarginPerBird { get; init; }
+    public required double ChanceOrdersMissedPercent { get; init; }
 
-    public required double? MarginPerKg { get; init; }
+    public required OutcomeNode MarginPerBird { get; init; }
 
-    public required double MarginPerShelterDay { get; init; }
+    public required OutcomeNode? MarginPerKg { get; init; }
+
+    public required OutcomeNode MarginPerShelterDay { get; init; }
+
+    public required OutcomeNode DeadOnArrival { get; init; }
+
+    public required OutcomeNode Condemned { get; init; }
 
     public required OutcomeNode MyopathyLossKg { get; init; }
+
+    public required IReadOnlyList<PackOutlookNode> Packs { get; init; }
 
     public required double ChanceTooManyBirdsPercent { get; init; }
 
@@ -56,7 +64,7 @@ internal sealed record PlanOptionNode
         AgeDays = option.Age.Days,
         Head = OutcomeNode.Of(option.Head, birds => birds),
         MeanKg = Kilograms(option.MeanWeight),
-        ShareInBandPercent = option.ShareWanted?.Percent,
+        ShareInBandPercent = option.ShareWanted is { } share ? OutcomeNode.Of(share, part => part.Percent) : null,
         FeedKg = Kilograms(option.Feed),
         DensityMetPercent = option.ChanceDensityMet?.Percent,
         SoldKg = Kilograms(option.Sold),
@@ -66,10 +74,14 @@ internal sealed record PlanOptionNode
         MarginWorstTenth = option.BadCase.Amount,
         ChanceOfLossPercent = option.ChanceOfLoss.Percent,
         OrdersFilledPercent = option.OrdersFilled.Percent,
-        MarginPerBird = option.MarginPerBird.Amount,
-        MarginPerKg = option.MarginPerKilogram?.Amount,
-        MarginPerShelterDay = option.MarginPerShelterDay.Amount,
+        ChanceOrdersMissedPercent = option.ChanceOrdersMissed.Percent,
+        MarginPerBird = Amount(option.MarginPerBird),
+        MarginPerKg = option.MarginPerKilogram is { } margin ? Amount(margin) : null,
+        MarginPerShelterDay = Amount(option.MarginPerShelterDay),
+        DeadOnArrival = OutcomeNode.Of(option.DeadOnArrival, birds => birds),
+        Condemned = OutcomeNode.Of(option.Condemned, birds => birds),
         MyopathyLossKg = Kilograms(option.LesionLoss),
+        Packs = [.. option.Packs.Select(PackOutlookNode.Of)],
         ChanceTooManyBirdsPercent = option.ChanceTooManyBirds.Percent,
         ChanceTooFewBirdsPercent = option.ChanceTooFewBirds.Percent,
         DecideBy = option.DecideBy,

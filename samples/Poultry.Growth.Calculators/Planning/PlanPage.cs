@@ -1,4 +1,4 @@
-using Poultry.Growth.Evidence;
+using System.Globalization;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 
@@ -10,14 +10,22 @@ internal static class PlanPage
     public static void Print(PlanAnswer answer, Page page)
     {
         HarvestComparison comparison = answer.Comparison;
-        page.Line("Plan of " + answer.Plan.Name + ": " + answer.Plan.Birds.Placed.ToString(System.Globalization.CultureInfo.InvariantCulture) + " chicks placed " + Numbers.Date(answer.Plan.Placed));
+        page.Line("Plan of " + answer.Plan.Name + ": " + answer.Plan.Birds.Placed.ToString(CultureInfo.InvariantCulture) + " chicks placed " + Numbers.Date(answer.Plan.Placed));
         page.Line(comparison.Recommendation);
         Options(comparison, page);
         Chances(comparison, page);
+        SplitTable.Print(answer, page);
+        Packs(comparison, page);
         Worth(answer, page);
         Days(answer, page);
+        page.Title("What it rests on");
+        foreach (PlanOrigin origin in answer.Plan.Origins)
+        {
+            page.Line(origin.ToString());
+        }
+
         page.Cautions(answer.Cautions);
-        page.Sources(PlanAnswer.Sources);
+        page.Sources(answer.Sources);
     }
 
     private static void Options(HarvestComparison comparison, Page page)
@@ -32,7 +40,7 @@ internal static class PlanPage
                 Numbers.Days(option.Age),
                 Numbers.Whole(option.Head.Value),
                 page.Units.Text(option.MeanWeight.Value, 2),
-                Share(option.ShareWanted),
+                Share(option.ShareWanted?.Value),
                 page.Units.Text(option.Feed.Value, 0),
                 Share(option.ChanceDensityMet),
                 page.Units.Text(option.Sold.Value, 0),
@@ -42,8 +50,8 @@ internal static class PlanPage
                 Money(option.Margin.Interval.Low),
                 Money(option.Margin.Interval.High),
                 Money(option.BadCase),
-                Numbers.Fixed(option.MarginPerBird.Amount, 2),
-                Numbers.Fixed(option.MarginPerShelterDay.Amount, 2),
+                Numbers.Fixed(option.MarginPerBird.Value.Amount, 2),
+                Numbers.Fixed(option.MarginPerShelterDay.Value.Amount, 2),
                 Numbers.Date(option.DecideBy),
             ]));
     }
@@ -65,24 +73,31 @@ internal static class PlanPage
             ]));
     }
 
+    private static void Packs(HarvestComparison comparison, Page page)
+    {
+        string weight = page.Units.Weight;
+        page.Title("Packs of " + Numbers.Date(comparison.Recommended.Date.Date));
+        page.Table(["<pack", "from " + weight, "to " + weight, "sold", "low", "high", "left", "low", "high"], comparison.Recommended.Packs.Select(pack => (IReadOnlyList<string>)
+        [
+            string.Create(CultureInfo.InvariantCulture, $"{pack.Offer.PiecesPerPack} {pack.Offer.Piece}"),
+            page.Units.Text(pack.Offer.From, 2),
+            page.Units.Text(pack.Offer.To, 2),
+            Numbers.Whole(pack.Sold.Value),
+            Numbers.Bound(pack.Sold.Interval.Low, 0),
+            Numbers.Bound(pack.Sold.Interval.High, 0),
+            Numbers.Whole(pack.Left.Value),
+            Numbers.Bound(pack.Left.Interval.Low, 0),
+            Numbers.Bound(pack.Left.Interval.High, 0),
+        ]));
+    }
+
     private static void Worth(PlanAnswer answer, Page page)
     {
-        HarvestComparison comparison = answer.Comparison;
-        Estimate<Money> day = comparison.MarginalDay;
         page.Title("What would change it");
-        page.Line("One day later at the same terms: " + Money(day.Value) + " (" + Money(day.Interval.Low) + " to " + Money(day.Interval.High) + ")");
-        if (comparison.BreakEvenPrice is { } price)
+        foreach (string line in PlanWords.Changes(answer))
         {
-            page.Line("The meat must bring " + price + " on average for the day to pay.");
+            page.Line(line);
         }
-
-        if (answer.WeighInWorth is { } worth)
-        {
-            page.Line("Weighing 30 birds at " + answer.WeighIn + ", before the first deadline, is worth " + Money(worth) + " on average.");
-        }
-
-        page.Line("The doubt comes from: " + string.Join(", ", comparison.SpreadDrivers.Where(driver => driver.Share.Percent >= 1).Select(driver => driver.Name + " (" + Numbers.Percent(driver.Share.Fraction) + " %)")) + ".");
-        page.Line("For as many birds next time: " + answer.Chicks.Chicks.ToString(System.Globalization.CultureInfo.InvariantCulture) + " chicks are enough with a chance of " + answer.Chicks.ChanceOfEnough + ".");
     }
 
     private static void Days(PlanAnswer answer, Page page)
@@ -90,7 +105,7 @@ internal static class PlanPage
         page.Title("What to do when, for " + Numbers.Date(answer.Comparison.Recommended.Date.Date));
         page.Table(["<day", "<what", "<write down"], answer.Timeline.Select(entry => (IReadOnlyList<string>)
         [
-            Numbers.Date(entry.Date) + (entry.Time is { } time ? time.ToString(" HH':'mm", System.Globalization.CultureInfo.InvariantCulture) : ""),
+            Numbers.Date(entry.Date) + (entry.Time is { } time ? time.ToString(" HH':'mm", CultureInfo.InvariantCulture) : ""),
             entry.What,
             entry.Record,
         ]));

@@ -1,6 +1,8 @@
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Files;
+using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
+using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Weighing;
 
@@ -35,6 +37,9 @@ internal sealed class WeighAnswer
     public static IReadOnlyList<Citation> Sources => [.. Uniformity.Model.Citations.Concat(BirdsToWeigh.Model.Citations).DistinctBy(source => source.Key)];
 
     public static WeighAnswer To(WeighInReading reading, double precision, double level, int? flock) => new(reading, precision, level, flock);
+
+    /// <summary>Where the flock's mean lies; the flock's size counts where it is known and not smaller than the sample.</summary>
+    public Interval<Mass> MeanInterval(Uniformity age) => age.MeanInterval(Level, Flock >= age.Birds ? Flock : null);
 
     /// <summary>How many birds to weigh at this spread; null where it is unknown, or birds were all alike.</summary>
     public int? BirdsFor(double? spread, int? flock) => spread is > 0 and { } variation ? BirdsToWeigh.For(variation, Precision, Level, flock) : null;

@@ -10,7 +10,7 @@ internal static class WeighPage
     {
         page.Line("Weigh-ins of " + answer.Reading.File + ": " + answer.Reading.Series);
         page.PassedOver(answer.Reading);
-        page.Title("By age");
+        page.Title("By age (low and high: where the flock's mean lies with a chance of " + Numbers.Percent(answer.Level) + " %, if the birds were caught at random)");
         ByAge(answer, page);
         if (answer.ByAge.Any(age => age.Basis == UniformityBasis.NormalCurve))
         {
@@ -30,7 +30,7 @@ internal static class WeighPage
         bool sexed = answer.ByAge.Any(age => age.Sex != Sex.Mixed);
         string[] sex = sexed ? ["<sex"] : [];
         page.Table(
-            ["age d", "date", .. sex, "birds", "mean " + unit, "SD " + unit, "CV %", "within 10 % of mean, %", "birds to weigh"],
+            ["age d", "date", .. sex, "birds", "mean " + unit, "low", "high", "SD " + unit, "CV %", "within 10 % of mean, %", "birds to weigh"],
             answer.ByAge.Select(age => (IReadOnlyList<string>)
             [
                 Numbers.Days(age.Age),
@@ -38,6 +38,8 @@ internal static class WeighPage
                 .. sexed ? [Codes.Of(age.Sex)] : Array.Empty<string>(),
                 Numbers.Whole(age.Birds),
                 Numbers.Fixed(page.Units.Of(age.MeanWeight), 3),
+                page.Units.Text(answer.MeanInterval(age).Low, 3),
+                page.Units.Text(answer.MeanInterval(age).High, 3),
                 age.StandardDeviation is { } deviation ? Numbers.Fixed(page.Units.Of(deviation), 3) : "-",
                 age.CoefficientOfVariation is { } variation ? Numbers.Percent(variation, 1) : "-",
                 age.ShareWithinTenPercent is { } share ? (age.Basis == UniformityBasis.NormalCurve ? "~ " : "") + Numbers.Percent(share) : "-",

@@ -14,6 +14,11 @@ internal sealed record WeighedNode
 
     public required double MeanKg { get; init; }
 
+    /// <summary>Where the flock's mean lies if birds were caught at random; null where the spread is unknown.</summary>
+    public required double? LowKg { get; init; }
+
+    public required double? HighKg { get; init; }
+
     public required double? SdKg { get; init; }
 
     public required double? CvPercent { get; init; }
@@ -34,6 +39,8 @@ internal sealed record WeighedNode
             Sex = Codes.Of(age.Sex),
             Birds = age.Birds,
             MeanKg = age.MeanWeight.Kilograms,
+            LowKg = answer.MeanInterval(age).Low?.Kilograms,
+            HighKg = answer.MeanInterval(age).High?.Kilograms,
             SdKg = age.StandardDeviation?.Kilograms,
             CvPercent = 100 * age.CoefficientOfVariation,
             UniformityPercent = 100 * age.ShareWithinTenPercent,
