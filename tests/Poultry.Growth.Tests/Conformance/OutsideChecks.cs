@@ -16,6 +16,7 @@ public class OutsideChecks
         ("feeding", FeedingChecks.All, FeedingChecks.NotChecked),
         ("myopathy", MyopathyChecks.All, MyopathyChecks.NotChecked),
         ("housing", HousingChecks.All, HousingChecks.NotChecked),
+        ("planning", PlanningChecks.All, PlanningChecks.NotChecked),
     ];
 
     public static TheoryData<string> Ids => new(Rooms.SelectMany(room => room.Checks.Select(check => room.Room + " " + check.Id)));

@@ -135,7 +135,10 @@ public sealed class CutsCommandTests : IDisposable
     [InlineData("--own-batches: belongs to a ratio of your own", "--live-state", "12h", "--own-batches", "3")]
     [InlineData("--trim: is in the dressing ratio planning-fast and own batches already", "--live-state", "12h", "--dressing", "71%", "--trim", "1%")]
     [InlineData("--drip: belongs to --chill", "--live-state", "12h", "--drip", "3%")]
-    [InlineData("Carcass and named parts together weigh more than the birds killed", "--live-state", "12h", "--part", "viscera=40%")]
+    [InlineData("--tenders: the set rudn-42d has no boneless breast", "--live-state", "12h", "--tenders", "cited")]
+    [InlineData("--exponents: \"breast\" is no exponent", "--live-state", "12h", "--exponents", "breast")]
+    [InlineData("--exponents: The piece \"thigh\" has no exponent, and none is published that would fit every set", "--live-state", "12h", "--exponents", "breast=1.1", "--shares-at", "2.1kg")]
+    [InlineData("--shares-at: is needed with exponents of your own", "--live-state", "12h", "--exponents", "breast=1.1,thigh=1,drumstick=1,wing=1,frame=1")]
     public void What_is_not_known_is_asked_where_it_is_needed(string problem, params string[] options)
     {
         ConsoleRun run = ConsoleRun.Of(["cuts", "--live", "2.9kg", "--birds", "300", .. options]);
@@ -143,6 +146,50 @@ public sealed class CutsCommandTests : IDisposable
         run.Exit.Should().Be(2);
         run.Errors.Should().Contain(problem);
         run.ErrorLines.Should().HaveCount(1);
+    }
+
+    [Fact]
+    public void Tenders_are_packed_apart_only_by_a_figure_of_the_user_s_or_the_cited_one()
+    {
+        double? Kilograms(JsonElement cuts, string piece) => cuts.GetProperty("pieces").EnumerateArray().Where(node => Text(node, "piece") == piece).Select(node => Number(node, "kg")).SingleOrDefault();
+        JsonElement whole = Cuts("--set", "boneless-breast"), cited = Cuts("--set", "boneless-breast", "--tenders", "cited"), own = Cuts("--set", "boneless-breast", "--tenders", "5%");
+        double carcass = whole.GetProperty("lines")[0].GetProperty("carcassKg").GetDouble();
+
+        Kilograms(cited, "tender").Should().BeApproximately(0.04 / 0.725 * carcass, 0.001 * carcass, "about 4 % of live weight, of a carcass of 72.5 %");
+        Kilograms(own, "tender").Should().BeApproximately(0.05 * carcass, 1e-6 * carcass);
+        (Kilograms(own, "tender") + Kilograms(own, "fillet")).Should().BeApproximately(Kilograms(whole, "boneless breast")!.Value, 1e-6);
+        Kilograms(whole, "tender").Should().BeNull();
+    }
+
+    [Fact]
+    public void Shares_grow_with_the_carcass_only_when_asked()
+    {
+        double Breast(params string[] options) => Cuts(["--set", "rudn-42d", .. options]).GetProperty("pieces").EnumerateArray().Single(node => Text(node, "piece") == "breast").GetProperty("kg").GetDouble();
+
+        Breast("--exponents", "two-point").Should().BeLessThan(Breast(), "these carcasses are lighter than those of the set, and breast grows faster than the carcass");
+        Breast("--exponents", "breast=1,thigh=1,drumstick=1,wing=1,frame=1", "--shares-at", "4.6lb").Should().BeApproximately(Breast(), 1e-6);
+    }
+
+    [Fact]
+    public void Parts_that_weigh_more_than_the_bird_are_told() =>
+        Cuts("--part", "viscera=40%").GetProperty("cautions").EnumerateArray().Select(node => Text(node, "code")).Should().Contain("balance-negative");
+
+    /// <summary>Sold, left, worth and premium lie between those with light and with heavy carcasses.</summary>
+    [Fact]
+    public void Every_estimate_has_its_low_and_high()
+    {
+        JsonElement cuts = Cuts("--order", "40%", "--prices", Prices, "--cut-fee", "1.50");
+
+        string[] keys = ["revenue", "value", "valuePerLiveKg", "breakEvenPremium", "premium"];
+        foreach (string key in keys)
+        {
+            string rest = char.ToUpperInvariant(key[0]) + key[1..];
+            Number(cuts, key).Should().BeInRange(Number(cuts, "low" + rest)!.Value, Number(cuts, "high" + rest)!.Value, key);
+        }
+
+        cuts.GetProperty("packs").EnumerateArray().Should().AllSatisfy(pack => new[] { "Packs", "Sold", "Left", "Revenue", "LeftRevenue" }.Should().AllSatisfy(key =>
+            Number(pack, char.ToLowerInvariant(key[0]) + key[1..]).Should().BeInRange(Number(pack, "low" + key)!.Value, Number(pack, "high" + key)!.Value)));
+        Number(cuts, "highValue").Should().BeGreaterThan(Number(cuts, "lowValue")!.Value);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public sealed class FeedCommandTests : IDisposable
             "b.json:1:1: ageAtPlacement is missing; expected the age of the chicks when placed, up to 14d: chicks by mail are 1d to 3d old",
             "b.json:2:13: placed \"12.4.2027\" is not a date; expected year, month and day, as in 2027-04-12",
             "b.json:3:12: birds \"300\" is text; expected a whole number without quotes, 1 to 1000000",
-            "b.json:4:3: colour is unknown; expected name, placed, ageAtPlacement, birds, sex, type, hatchWeight, until, lossByWeek, deaths, weights, temperatures, feed, plant, selling, costs, shelters",
+            "b.json:4:3: colour is unknown; expected name, strain, system, placed, ageAtPlacement, birds, chicksLostInTransit, sex, type, hatchWeight, until, lossByWeek, deaths, weights, temperatures, feed, history, plant, selling, costs, shelters",
             "b.json:5:19: temperatures says how warm it is outside and not when the birds go there; expected { \"moveOut\": \"21d\", \"outside\": \"14C\" } for birds outdoors, or { \"house\": \"standard\" }",
             "b.json:6:70: feed.phases[0].energy \"3000\" has no unit; expected the energy of a feed with kcal/kg, kcal/lb or MJ/kg, as in 3100kcal/kg");
     }

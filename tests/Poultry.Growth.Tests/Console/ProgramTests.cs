@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Poultry.Growth.Calculators;
+using Poultry.Growth.Calculators.CommandLine;
+using Poultry.Growth.Calculators.Planning;
 
 namespace Poultry.Growth.Tests.ConsoleRuns;
 
@@ -9,22 +11,64 @@ public sealed class ProgramTests
 {
     private const string Call = "  dotnet run --project samples/Poultry.Growth.Calculators";
 
+    private static readonly string[][] Calls =
+    [
+        [], ["--help"], ["fit", ConsoleRun.Demo, "--compare", "--target", "2.6kg"], ["fit", ConsoleRun.Demo, "--json", "--level", "0.90"],
+        ["weigh", ConsoleRun.Demo, "--units", "us"], ["fit", ConsoleRun.Demo, "--level", "0,9"], ["fit"],
+        ["project", ConsoleRun.Demo, "--target", "2.6kg", "--bands", "1.8kg,2.6kg", "--next-weigh-in", "20@49d"], ["project", "--json"],
+        ["compare", ConsoleRun.Demo, "--standard", ConsoleRun.Standard],
+        ["plan", Repository.PathOf(PlanCommand.Demo), "--draws", "100", "--split", "40%"], ["plan", Repository.PathOf(PlanCommand.Demo), "--draws", "100", "--json"],
+        ["cuts", "--live", "2.9kg", "--birds", "120", "--live-state", "12h", "--order", "40%", "--prices", Repository.PathOf("samples/Poultry.Growth.Calculators/data/meadow-prices.csv")],
+    ];
+
+    /// <summary>What they print in the invariant culture.</summary>
+    private static readonly Lazy<ConsoleRun[]> Printed = new(() => [.. Calls.Select(ConsoleRun.Of)]);
+
     [Fact]
-    public void Without_arguments_the_demo_batch_is_fitted_and_the_commands_are_listed()
+    public void Without_arguments_the_demo_batch_is_planned_and_the_commands_are_listed()
     {
         ConsoleRun run = ConsoleRun.Of();
 
         run.Exit.Should().Be(0);
         run.Errors.Should().BeEmpty();
-        run.Output.Should().StartWith("The demo batch (invented)").And.Contain("| mature weight  |").And.Contain("|  * 56 | 2027-06-06 |")
-            .And.Contain("\n  weigh   ").And.Contain("\n  fit     ").And.Contain("\n  project ").And.Contain("\n  compare  ").And.Contain("\n  myopathy ");
+        run.Output.Should().StartWith("The demo batch (invented), as by: poultry-growth plan samples/").And.Contain("\nKill on 2027-06-08 at 58 d: ").And.Contain("| 2027-06-08 <- |")
+            .And.Contain("\n  weigh   ").And.Contain("\n  fit     ").And.Contain("\n  plan    ").And.Contain("\n  compare  ").And.Contain("\n  myopathy ");
+        run.Output.Should().Contain(ConsoleRun.Of("plan", Repository.PathOf(PlanCommand.Demo)).Output.TrimEnd(), "the demo is the command that it names");
+    }
+
+    [Fact]
+    public void A_calculation_that_is_stopped_says_so_and_leaves_nothing()
+    {
+        using Scratch scratch = new();
+        using StringWriter output = new(), errors = new() { NewLine = "\n" };
+        using Waiting waiting = new(null, TimeSpan.Zero, new CancellationToken(canceled: true));
+
+        int exit = Program.Run(
+            ["plan", Repository.PathOf(PlanCommand.Demo), "--ics", scratch.PathOf("a.ics"), "--chart", scratch.PathOf("a.svg")], output, errors, waiting);
+
+        (exit, output.ToString(), errors.ToString()).Should().Be((130, "", "Stopped. Nothing was written.\n"));
+        scratch.Names().Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Progress_is_told_on_a_terminal_and_wiped_before_the_answer()
+    {
+        using StringWriter output = new(), errors = new(), terminal = new();
+        using Waiting waiting = new(terminal, TimeSpan.Zero);
+
+        Program.Run(["plan", Repository.PathOf(PlanCommand.Demo), "--draws", "500"], output, errors, waiting).Should().Be(0);
+
+        terminal.ToString().Should().StartWith("\rTrying fates of the batch: ").And.Contain("100 %").And.EndWith(" \r");
+        errors.ToString().Should().BeEmpty();
+        ConsoleRun.Of("plan", Repository.PathOf(PlanCommand.Demo), "--draws", "500").Errors.Should().BeEmpty("nobody waits at a pipe");
     }
 
     [Fact]
     public void The_demo_says_that_it_is_invented_and_nothing_in_it_looks_wrong()
     {
         File.ReadLines(ConsoleRun.Demo).First().Should().StartWith("# Invented");
-        ConsoleRun.Of().Output.Should().NotContain("Looks wrong").And.NotContain("weigh-ins-scatter");
+        File.ReadLines(Repository.PathOf(PlanCommand.Demo)).First().Should().StartWith("// Invented");
+        ConsoleRun.Of("fit", ConsoleRun.Demo).Output.Should().NotContain("Looks wrong").And.NotContain("weigh-ins-scatter");
     }
 
     [Fact]
@@ -49,12 +93,14 @@ public sealed class ProgramTests
     [InlineData("withdrawal")]
     [InlineData("heat")]
     [InlineData("cuts")]
+    [InlineData("plan")]
     [InlineData("space")]
     [InlineData("brooder")]
     [InlineData("pasture")]
     [InlineData("crates")]
     [InlineData("air")]
     [InlineData("standards")]
+    [InlineData("season")]
     public void Help_ends_with_an_example_that_works(params string[] command)
     {
         ConsoleRun help = ConsoleRun.Of([.. command, "--help"]);
@@ -102,16 +148,8 @@ public sealed class ProgramTests
     [InlineData("tr-TR")]
     public void Every_culture_prints_the_same_bytes_and_stays_as_it_was(string name)
     {
-        string[][] calls =
-        [
-            [], ["--help"], ["fit", ConsoleRun.Demo, "--compare", "--target", "2.6kg"], ["fit", ConsoleRun.Demo, "--json", "--level", "0.90"],
-            ["weigh", ConsoleRun.Demo, "--units", "us"], ["fit", ConsoleRun.Demo, "--level", "0,9"], ["fit"],
-            ["project", ConsoleRun.Demo, "--target", "2.6kg", "--bands", "1.8kg,2.6kg", "--next-weigh-in", "20@49d"], ["project", "--json"],
-            ["compare", ConsoleRun.Demo, "--standard", ConsoleRun.Standard],
-            ["cuts", "--live", "2.9kg", "--birds", "120", "--live-state", "12h", "--order", "40%", "--prices", Repository.PathOf("samples/Poultry.Growth.Calculators/data/meadow-prices.csv")],
-        ];
         using Scratch scratch = new();
-        ConsoleRun[] expected = [.. calls.Select(ConsoleRun.Of)];
+        ConsoleRun[] expected = Printed.Value;
         ConsoleRun.Of("project", ConsoleRun.Demo, "--chart", scratch.PathOf("here.svg"));
         (CultureInfo culture, CultureInfo language) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
         CultureInfo other = CultureInfo.GetCultureInfo(name);
@@ -119,7 +157,7 @@ public sealed class ProgramTests
         {
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (other, other);
 
-            calls.Select(ConsoleRun.Of).Should().Equal(expected);
+            Calls.Select(ConsoleRun.Of).Should().Equal(expected);
             ConsoleRun.Of("project", ConsoleRun.Demo, "--chart", scratch.PathOf("there.svg"));
 
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture).Should().Be((other, other));

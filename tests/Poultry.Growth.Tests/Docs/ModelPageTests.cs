@@ -52,6 +52,6 @@ public class ModelPageTests
         GeneratedPage.IsFresh("LICENSE", license.ReplaceLineEndings("\r\n")).Should().BeTrue();
         GeneratedPage.IsFresh("LICENSE", license + "More.").Should().BeFalse();
         GeneratedPage.IsFresh("docs/no-such-page.md", "Text.").Should().BeFalse();
-        GeneratedPage.Others(".ci", [".ci/run"]).Should().Equal(".ci/public-api");
+        GeneratedPage.Others(".ci", [".ci/aot", ".ci/run", ".ci/report-screens"]).Should().Equal(".ci/public-api");
     }
 }

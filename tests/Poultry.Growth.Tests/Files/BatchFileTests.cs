@@ -79,7 +79,7 @@ public sealed class BatchFileTests : IDisposable
     [InlineData("{ " + Least + ",\n \"hatchWeight\": \"42kg\" }", "2:17", "is out of range; expected 20g to 80g")]
     [InlineData("{ " + Least + ",\n \"hatchWeight\": [] }", "2:17", "is a list")]
     [InlineData("{ " + Least + ",\n \"lossByWeek\": [\"90%\"] }", "2:17", "out of range")]
-    [InlineData("{ " + Least + ",\n \"weights\": { \"weighIns\": \"no.csv\" } }", "", "no.csv: file does not exist")]
+    [InlineData("{ " + Least + ",\n \"weights\": { \"weighIns\": \"no.csv\" } }", "2:27", "weights.weighIns \"no.csv\" does not exist")]
     [InlineData("{ " + Least + ",\n \"weights\": { \"table\": \"t.csv\", \"prior\": \"slow\" } }", "2:13", "holds a table and weigh-ins or a prior")]
     [InlineData("{ " + Least + ",\n \"feed\": { \"waste\": \"3\" } }", "2:21", "\"3\" has no unit")]
     [InlineData("{ " + Least + ",\n \"feed\": { \"waste\": \"3,5%\" } }", "2:21", "has a decimal comma")]

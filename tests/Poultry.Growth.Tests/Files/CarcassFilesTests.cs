@@ -20,7 +20,7 @@ public sealed class CarcassFilesTests : IDisposable
         { Back + Back + SetHeader + "breast,2,60\nrest,1,40\n", "f.csv:2:9: back \"separate\" is stated a second time; expected one line back" },
         { Back, "f.csv:1:1: file is empty; expected a header and at least one row; columns " + SetColumns },
         { Back + "piece,share_percent\nbreast,60\nrest,40\n", "f.csv:2:1: per_bird is missing from the header; expected " + SetColumns },
-        { Back + "piece,per_bird,share\nbreast,2,60\nrest,1,40\n", "f.csv:2:16: header \"share\" is no column of such a table; expected " + SetColumns },
+        { Back + "piece,per_bird,share\nbreast,2,60\nrest,1,40\n", "f.csv:2:16: header \"share\" is no column of such a table (did you mean share_percent?); expected " + SetColumns },
         { Back + SetHeader + "breast,2,60\nrest,1,20\n", "f.csv: share_percent is 80 in all; expected at least two pieces that are 98 to 102 % of the carcass together, frame or rest too" },
         { Back + SetHeader + "breast,2.5,60\nrest,1,40\n", "f.csv:3:8: per_bird \"2.5\" is not whole; expected a whole number from 1 to 20" },
         { Back + SetHeader + "breast,2,\"60,5\"\nrest,1,40\n", "f.csv:3:10: share_percent \"60,5\" has a decimal comma; expected a number from 0.01 to 100" },

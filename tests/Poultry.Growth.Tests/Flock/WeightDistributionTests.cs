@@ -44,6 +44,32 @@ public class WeightDistributionTests
     });
 
     [Fact]
+    public void Heaviest_and_lightest_make_the_flock_again() => Gen.Select(Any, Gen.Double[0.05, 0.95], Gen.Double[0.4, 6]).Sample((flock, share, weight) =>
+    {
+        (WeightDistribution heavy, WeightDistribution light) = (flock.Heaviest(Probability.FromFraction(share)), flock.Lightest(Probability.FromFraction(1 - share)));
+        Mass at = Mass.FromKilograms(weight);
+        double mean = (share * heavy.Mean.Kilograms) + ((1 - share) * light.Mean.Kilograms), flockMean = flock.Mean.Kilograms;
+        double Squares(WeightDistribution birds) => Math.Pow(birds.CoefficientOfVariation * birds.Mean.Kilograms, 2) + Math.Pow(birds.Mean.Kilograms - flockMean, 2);
+        return Math.Abs(mean - flockMean) < 1e-8
+            && Math.Abs((share * Squares(heavy)) + ((1 - share) * Squares(light)) - Squares(flock)) < 1e-8
+            && Math.Abs((share * heavy.ShareBelow(at).Fraction) + ((1 - share) * light.ShareBelow(at).Fraction) - flock.ShareBelow(at).Fraction) < 1e-9
+            && heavy.WeightAt(Probability.FromFraction(0.001)) >= light.WeightAt(Probability.FromFraction(0.999));
+    });
+
+    [Fact]
+    public void The_heaviest_half_of_a_normal_has_the_half_normal_s_mean_and_spread()
+    {
+        // Half-normal: mean sigma sqrt(2/pi), variance sigma^2 (1 - 2/pi).
+        WeightDistribution half = WeightDistribution.Of(Mass.FromKilograms(2), 0.10).Heaviest(Probability.FromPercent(50));
+
+        half.Mean.Kilograms.Should().BeApproximately(2 + (0.2 * Math.Sqrt(2 / Math.PI)), 1e-9);
+        half.CoefficientOfVariation.Should().BeApproximately(0.2 * Math.Sqrt(1 - (2 / Math.PI)) / half.Mean.Kilograms, 1e-9);
+        half.ShareBelow(Mass.FromKilograms(2)).Fraction.Should().BeApproximately(0, 1e-9);
+        half.Lightest(Probability.FromPercent(50)).WeightAt(Probability.FromPercent(99.9999)).Kilograms.Should().BeApproximately(2 + (0.2 * 0.674490), 1e-5, "the quarter above the median");
+        half.MeanBetween(null, Mass.FromKilograms(1.9)).Should().BeNull();
+    }
+
+    [Fact]
     public void Birds_all_alike_lie_on_one_side_of_a_weight()
     {
         WeightDistribution alike = WeightDistribution.Of(Mass.FromKilograms(2), 0);

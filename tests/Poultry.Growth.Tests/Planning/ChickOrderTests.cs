@@ -1,3 +1,4 @@
+using Poultry.Growth.Carcass;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
@@ -8,6 +9,20 @@ public class ChickOrderTests
 {
     private static readonly Age Killing = Age.FromDays(56);
     private static readonly Probability NineInTen = Probability.FromFraction(0.9);
+
+    /// <summary>20 whole birds; 45 packs of 2 breasts are 45 birds, 10 packs of 4 thighs 20, so 45 are cut; of 67 with one in fifty lost 65 are left.</summary>
+    [Fact]
+    public void Orders_in_packs_are_birds_by_the_piece_of_which_most_is_ordered()
+    {
+        PackOffer Pack(string piece, int pieces) => PackOffer.ByPack(piece, pieces, Money.Of(10), Demand.Unlimited);
+        (PackOffer, int)[] ordered = [(Pack("whole", 1), 20), (Pack("Breast", 2), 45), (Pack("thigh", 4), 10)];
+
+        BirdsForPacks.Of(ordered, CutSets.Rudn42Days, default).Should().Be(65);
+        BirdsForPacks.Of(ordered, CutSets.Rudn42Days, Probability.FromPercent(2)).Should().Be(67);
+        BirdsForPacks.Of([(Pack("breast", 2), 4), (Pack("breast", 4), 3)], CutSets.InPieces(CutSets.Rudn42Days, 10), default).Should().Be(5, "twenty pieces, four a bird");
+        FluentActions.Invoking(() => BirdsForPacks.Of(ordered, null, default)).Should().Throw<ArgumentException>().WithMessage("*\"Breast\" is none of whole birds*");
+        FluentActions.Invoking(() => BirdsForPacks.Of([], null, default)).Should().Throw<ArgumentException>();
+    }
 
     [Fact]
     public void Without_losses_the_order_is_the_birds_wanted() =>

@@ -49,4 +49,33 @@ internal static class HarvestCase
     {
         Date = Placed.AddDays(days - 1), Terms = terms ?? new() { PerBird = Money.Of(5), FewestBirds = 100, MostBirds = 320 }, Road = Duration.FromHours(1.5),
     };
+
+    /// <summary>The same batch with another plant.</summary>
+    public static BatchPlan With(this BatchPlan plan, DressingRatio ratio) => Copy(plan, new() { Dressing = ratio, Condemned = Condemnation.None }, RoadLoss.None, null);
+
+    /// <summary>The same batch with birds lost on its last day, in percent.</summary>
+    public static BatchPlan With(this BatchPlan plan, double? dead = null, double? condemned = null, double? mostCondemned = null) => Copy(
+        plan,
+        condemned is { } likely ? new() { Dressing = plan.Plant.Dressing, Condemned = Condemnation.Of(default, Probability.FromPercent(likely)) } : plan.Plant,
+        dead is { } onRoad ? RoadLoss.Of(LikelyRange<Probability>.Exactly(Probability.FromPercent(onRoad))) : plan.DeadOnArrival,
+        condemned is { } share ? LikelyRange<Probability>.Of(Probability.FromPercent(share), Probability.FromPercent(share), Probability.FromPercent(mostCondemned ?? share)) : null);
+
+    private static BatchPlan Copy(BatchPlan plan, PlantConditions plant, RoadLoss dead, LikelyRange<Probability>? condemned) => new()
+    {
+        Name = plan.Name,
+        Placed = plan.Placed,
+        Birds = plan.Birds,
+        LargeLoss = plan.LargeLoss,
+        Growth = plan.Growth,
+        Feeds = plan.Feeds,
+        Feeding = plan.Feeding,
+        Plant = plant,
+        DeadOnArrival = dead,
+        CondemnedBirds = condemned,
+        Order = plan.Order,
+        Offers = plan.Offers,
+        Dates = plan.Dates,
+        Costs = plan.Costs,
+        Shelters = plan.Shelters,
+    };
 }

@@ -47,6 +47,95 @@ public class HarvestComparisonTests
     }
 
     [Fact]
+    public void Where_nothing_is_lost_and_all_sells_at_one_price_the_batch_has_the_textbook_margin_of_its_birds()
+    {
+        PackOffer all = PackOffer.ByWeight(CutOrderLine.WholeBird, 1, UnitPrice.FromAmountPerKilogram(9), Demand.Unlimited);
+        DressingRatio ratio = DressingRatio.Of("exact", LikelyRange<Probability>.Exactly(Probability.FromPercent(72)), CarcassBasis.NotStated, LiveState.FullFed);
+        BatchPlan plan = HarvestCase.Plan(Survival.WithoutLoss, LargeLoss.Never, [all], null, HarvestCase.On(56, new() { PerBird = Money.Of(5) })).With(ratio);
+        HarvestOption option = HarvestComparison.Of(plan, new() { Draws = 4000 }).Options[0];
+
+        BirdMargin bird = new()
+        {
+            Price = UnitPrice.FromAmountPerKilogram(9), Dressing = Probability.FromPercent(72), Feed = UnitPrice.FromAmountPerKilogram(0.70), Chick = Money.Of(2), Slaughter = Money.Of(5),
+            Day = Money.Of(18 * 50.0 / 60 / 300),
+        };
+        Mass ate = option.Feed.Value / 300;
+        double feedDearerBefore = 0.10 * Poultry.Growth.Feeding.FeedForecast.For(plan.Growth.Curve, plan.Birds, plan.Feeds, plan.Feeding, option.Age).BatchFeedTo(Age.FromDays(21)).Value.Kilograms;
+
+        // Means of draws: revenue and feed are linear in what was drawn, so that only the table of packs stands between the two.
+        double expected = (300 * bird.At(Age.FromDays((option.Age - plan.Birds.AgeAtPlacement).Days), option.MeanWeight.Value, ate).Amount) - 60 - 150 - feedDearerBefore;
+        option.Margin.Value.Amount.Should().BeApproximately(expected, 0.003 * option.Revenue.Value.Amount);
+    }
+
+    [Fact]
+    public void Birds_dead_on_arrival_and_condemned_are_lost_where_they_are_lost()
+    {
+        PlantTerms terms = new() { PerBird = Money.Of(5), PerCondemnedBird = Money.Of(3), PerMissingBird = Money.Of(100) };
+        PackOffer all = PackOffer.ByWeight(CutOrderLine.WholeBird, 1, UnitPrice.FromAmountPerKilogram(9), Demand.Unlimited);
+        BatchPlan sound = HarvestCase.Plan(Survival.WithoutLoss, LargeLoss.Never, [all], null, HarvestCase.On(56, terms)).With(dead: 0, condemned: 0);
+        HarvestOption none = HarvestComparison.Of(sound, Few).Options[0], some = HarvestComparison.Of(sound.With(dead: 2, condemned: 5), Few).Options[0];
+
+        (none.DeadOnArrival.Value, none.Condemned.Value).Should().Be((0, 0));
+        some.Head.Value.Should().Be(300, "they were alive when they were caught");
+        some.DeadOnArrival.Value.Should().BeApproximately(6, 1e-9);
+        some.Condemned.Value.Should().BeApproximately(0.05 * 294, 1e-9, "of those delivered");
+        (some.Revenue.Value.Amount / none.Revenue.Value.Amount).Should().BeApproximately(0.98 * 0.95, 1e-6);
+        (some.Cost.Value - none.Cost.Value).Amount.Should().BeApproximately((3 * 0.05 * 294) - (5 * 6), 1e-6, "the plant kills fewer and charges for the condemned; dead birds did come");
+    }
+
+    [Fact]
+    public void A_range_of_losses_at_the_plant_widens_the_margin_and_is_named_where_it_matters()
+    {
+        BatchPlan plan = HarvestCase.Plan(dates: HarvestCase.On(56));
+        HarvestComparison doubtful = HarvestComparison.Of(plan.With(condemned: 5, mostCondemned: 40), Few);
+
+        doubtful.SpreadDrivers.Single(driver => driver.Name == "birds condemned").Share.Percent.Should().BeGreaterThan(5);
+        HarvestComparison.Of(plan, Few).SpreadDrivers.Single(driver => driver.Name == "birds condemned").Share.Percent.Should().Be(0, "without a range it is the same in every fate");
+        HarvestComparison.Of(plan, Few).Cautions.Select(caution => caution.Code).Should().Contain("road-loss-elsewhere");
+        HarvestComparison.Of(plan.With(dead: 1), Few).Cautions.Select(caution => caution.Code).Should().NotContain("road-loss-elsewhere");
+    }
+
+    [Fact]
+    public void Orders_are_missed_where_fewer_packs_are_there_than_asked_for()
+    {
+        Probability Missed(Demand demand) => HarvestComparison.Of(
+            HarvestCase.Plan(Survival.WithoutLoss, LargeLoss.Never, [PackOffer.ByWeight(CutOrderLine.WholeBird, 1, UnitPrice.FromAmountPerKilogram(9), demand)], null, HarvestCase.On(56)), Few)
+            .Options[0].ChanceOrdersMissed;
+
+        Missed(Demand.Unlimited).Fraction.Should().Be(0);
+        Missed(Demand.Of(100, 150, 200)).Fraction.Should().Be(0);
+        Missed(Demand.Of(400, 450, 500)).Fraction.Should().Be(1);
+        Missed(Demand.Of(200, 300, 400)).Fraction.Should().BeInRange(0.3, 0.7, "nearly 300 packs against a demand even about 300");
+        Three.Recommendation.Should().Contain(Three.Doubt);
+    }
+
+    [Fact]
+    public void Packs_sold_and_left_are_those_of_the_birds_that_pass()
+    {
+        foreach (HarvestOption option in Three.Options)
+        {
+            PackOutlook whole = option.Packs.Should().ContainSingle().Subject;
+            (whole.Sold.Value + whole.Left.Value).Should().BeApproximately(
+                (option.Head.Value - option.DeadOnArrival.Value) * (1 - 0.0024) * (1 - 0.0097), 0.01, "every bird that passes is a pack");
+            option.ChanceOrdersMissed.Fraction.Should().BeInRange(0.1, 0.9, "200 to 320 are asked for");
+            whole.Sold.Value.Should().BeInRange(whole.Sold.Interval.Low!.Value, whole.Sold.Interval.High!.Value);
+        }
+    }
+
+    [Fact]
+    public void Every_range_of_a_day_holds_its_mean_and_the_share_wanted_is_the_projection_s()
+    {
+        foreach (HarvestOption option in Three.Options)
+        {
+            option.MarginPerBird.Value.Should().BeInRange(option.MarginPerBird.Interval.Low!.Value, option.MarginPerBird.Interval.High!.Value);
+            option.BreakEvenPrice!.Value.Should().BeInRange(option.BreakEvenPrice.Interval.Low!.Value, option.BreakEvenPrice.Interval.High!.Value);
+            option.MarginPerShelterDay.Interval.Low!.Value.Amount.Should().BeApproximately(option.Margin.Interval.Low!.Value.Amount / option.ShelterDays.Days, 1e-9);
+            option.ShareWanted!.Value.Should().Be(HarvestCase.Plan().Growth.ShareInBands(option.Age, Mass.FromKilograms(2.2), Mass.FromKilograms(3.2))[1].Share);
+            option.ShareWanted.Value.Should().BeInRange(option.ShareWanted.Interval.Low!.Value, option.ShareWanted.Interval.High!.Value);
+        }
+    }
+
+    [Fact]
     public void The_same_seed_gives_the_same_bits_on_one_thread_and_on_two()
     {
         HarvestComparison one = HarvestComparison.Of(HarvestCase.Plan(), new() { Draws = 600, Threads = 1 });
