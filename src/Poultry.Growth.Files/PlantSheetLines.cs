@@ -4,14 +4,13 @@ using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 using UnitsNet;
+using static Poultry.Growth.Files.PlantSheetCells;
 
 namespace Poultry.Growth.Files;
 
 /// <summary>The rows of a plant's sheet as they are read: each kind of line has cells that it needs, and others that make no sense on it.</summary>
 internal sealed class PlantSheetLines(ProblemList problems)
 {
-    private const double Most = 1_000_000;
-
     /// <summary>Kinds of lines with one count of birds, each at most once in a sheet.</summary>
     private static readonly ImmutableArray<string> Counts = ["delivered", "dead-on-arrival", "passed", "kept", "dead", "culled", "missing", "on-hand", "opened"];
 
@@ -28,7 +27,7 @@ internal sealed class PlantSheetLines(ProblemList problems)
     public void Add(NamedRow row)
     {
         string expected = string.Join(", ", Kinds);
-        string kind = row.Text("line", expected).ToUpperInvariant() is { Length: > 0 } given ? Kinds.FirstOrDefault(known => known.Equals(given, StringComparison.OrdinalIgnoreCase)) ?? "" : "";
+        string kind = row.Text("line", expected) is { Length: > 0 } given ? Kinds.FirstOrDefault(known => known.Equals(given, StringComparison.OrdinalIgnoreCase)) ?? "" : "";
         switch (kind)
         {
             case "":
@@ -68,7 +67,7 @@ internal sealed class PlantSheetLines(ProblemList problems)
         }
 
         int delivered = Birds("delivered");
-        if (counts.TryGetValue("dead-on-arrival", out (int Birds, NamedRow Row) dead) && Birds("delivered") > 0 && dead.Birds + Condemned > delivered)
+        if (counts.TryGetValue("dead-on-arrival", out (int Birds, NamedRow Row) dead) && delivered > 0 && dead.Birds + Condemned > delivered)
         {
             dead.Row.Refuse(dead.Row.Cell("count"), "count", "is, with the birds condemned, more than were delivered", "birds of those delivered");
         }
@@ -111,59 +110,6 @@ internal sealed class PlantSheetLines(ProblemList problems)
     private int Birds(string kind) => counts.TryGetValue(kind, out (int Birds, NamedRow Row) count) ? count.Birds : 0;
 
     private int Lesions(string stage) => lesions.GetValueOrDefault(stage);
-
-    private static void OnlyOnce(NamedRow row, bool again)
-    {
-        if (again)
-        {
-            row.Refuse(row.Cell("line"), "line", "stands there a second time", "one such line");
-        }
-    }
-
-    /// <summary>Cells that a line of this kind has no use for: what stands there would be lost without a word.</summary>
-    private static void Nothing(NamedRow row, string kind, params IEnumerable<string> columns)
-    {
-        foreach (string column in columns)
-        {
-            if (row.Cell(column) is { } cell)
-            {
-                row.Refuse(cell, column, "does not belong to a line " + kind, "an empty cell");
-            }
-        }
-    }
-
-    /// <summary>The cell what of a line that needs it, also where the table has no such column.</summary>
-    private static string Word(NamedRow row, string expected)
-    {
-        if (row.Cell("what") is { } cell)
-        {
-            return cell.Text;
-        }
-
-        row.Refuse(null, "what", "is missing", expected);
-        return "";
-    }
-
-    private static int? Count(NamedRow row, double least = 0)
-    {
-        if (row.Cell("count") is null)
-        {
-            row.Refuse(null, "count", "is missing", "a whole number");
-            return null;
-        }
-
-        return row.Number("count", least, Most, whole: true) is { } number ? (int)number : null;
-    }
-
-    private static Mass? Weight(NamedRow row, string expected)
-    {
-        if (row.Cell("weight") is null)
-        {
-            row.Refuse(null, "weight", "is missing", expected);
-        }
-
-        return row.Quantity<Mass>("weight", QuantityText.TryMass);
-    }
 
     private static Mass? AddWeight(NamedRow row, string kind, Mass? before, string expected)
     {

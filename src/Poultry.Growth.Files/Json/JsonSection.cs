@@ -1,11 +1,10 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
 namespace Poultry.Growth.Files.Json;
 
 /// <summary>Reads one section of a JSON file by name and keeps every problem: missing, twice, unknown, of the wrong kind, out of range.</summary>
 /// <remarks>A name that is never asked for is unknown: <see cref="Close"/> tells it. A value of null counts as left out.</remarks>
-internal sealed class JsonSection
+internal sealed partial class JsonSection
 {
     /// <summary>The name under which editors look for a schema: for them, and nothing of the batch.</summary>
     public const string Schema = "$schema";
@@ -15,8 +14,6 @@ internal sealed class JsonSection
     private readonly List<string> known = [];
 
     private JsonSection(JsonValue section, ProblemList problems) => (this.section, this.problems) = (section, problems);
-
-    public delegate bool TryRead<T>(ReadOnlySpan<char> text, out T value, [NotNullWhen(false)] out string? problem);
 
     public ProblemList Problems => problems;
 
@@ -64,40 +61,6 @@ internal sealed class JsonSection
 
     /// <summary>A section within; null where it is left out or none.</summary>
     public JsonSection? Section(string name) => Optional(name) is { } value ? Of(value, problems) : null;
-
-    /// <summary>A quantity as text with its unit; null where it is left out or wrong.</summary>
-    public T? Quantity<T>(string name, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
-        where T : struct => Optional(name) is { } value ? Quantity(value, read, holds, range) : null;
-
-    /// <summary>A quantity that must be there.</summary>
-    public T? RequiredQuantity<T>(string name, TryRead<T> read, string expected, Func<T, bool>? holds = null)
-        where T : struct => Required(name, expected) is { } value ? Quantity(value, read, holds, expected) : null;
-
-    /// <summary>A quantity anywhere: the item of a list, say.</summary>
-    public T? Quantity<T>(JsonValue value, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
-        where T : struct
-    {
-        if (value.Kind is not (JsonKind.Text or JsonKind.Number))
-        {
-            Refuse(value, value.Words, range ?? "a quantity with its unit, in quotes");
-            return null;
-        }
-
-        if (!read(value.Text, out T quantity, out string? problem))
-        {
-            (string fault, string expected) = Parted(problem, value.Text);
-            Refuse(value, fault, expected);
-            return null;
-        }
-
-        if (holds?.Invoke(quantity) == false)
-        {
-            Refuse(value, "is out of range", range!);
-            return null;
-        }
-
-        return quantity;
-    }
 
     /// <summary>Text that is not empty and can be printed in one line; null where it is left out or wrong.</summary>
     public string? Text(string name, bool required = false, string expected = "text in quotes")
@@ -204,21 +167,6 @@ internal sealed class JsonSection
     private static string Field(string path) => path.Length == 0 ? "file" : path;
 
     private static string? Shown(JsonValue value) => value.Kind is JsonKind.Text or JsonKind.Number or JsonKind.TrueOrFalse ? value.Text : null;
-
-    /// <summary>A sentence of <see cref="QuantityText"/> without the value that it begins with, cut where it says what was expected.</summary>
-    private static (string Fault, string Expected) Parted(string problem, string text)
-    {
-        string quoted = FileProblem.Quoted(text);
-        string rest = problem.StartsWith(quoted, StringComparison.Ordinal) ? problem[quoted.Length..].TrimStart() : problem;
-        int end = rest.IndexOf("; ", StringComparison.Ordinal);
-        string expected = end < 0 ? "a quantity with its unit" : rest[(end + 2)..];
-        foreach (string verb in new[] { "expected ", "write " })
-        {
-            expected = expected.StartsWith(verb, StringComparison.Ordinal) ? expected[verb.Length..] : expected;
-        }
-
-        return (end < 0 ? rest : rest[..end], expected);
-    }
 
     private string PathOf(string name) => section.Path.Length == 0 ? name : section.Path + "." + name;
 }

@@ -78,7 +78,7 @@ internal static class ProjectionKernel
         NodePlan.Node node = fits.Plan.Nodes[q];
         Span<double> start = fits.Coordinates(q);
         (from >= 0 ? fits.Coordinates(from) : node.Prior.Centre).CopyTo(start);
-        if (node.Prior.IsOnWeights && !HasWeights(node.Law(start), fits.Data.Days))
+        if (node.Shape < 0 && !HasWeights(node.Law(start), fits.Data.Days))
         {
             start[2] = RichardsThroughWeights.Steady(node.Shape, start[1]);
         }

@@ -57,8 +57,8 @@ internal readonly struct RichardsThroughWeights
         return -rate;
     }
 
-    /// <summary>ln W56/W35 of the curve that grows by the same measure before and after 35 d: it has a weight at every age that birds are weighed.</summary>
-    public static double Steady(double shape, double early) => shape == 0 ? early : -Math.Log(2 - Math.Exp(shape * early)) / shape;
+    /// <summary>For v below 0: ln W56/W35 of the curve that grows by the same measure before and after 35 d, which has a weight at every age that birds are weighed.</summary>
+    public static double Steady(double shape, double early) => -Math.Log(2 - Math.Exp(shape * early)) / shape;
 
     /// <summary>(exp z - 1)/z.</summary>
     private static double Growth(double z) => Math.Abs(z) < SmallExponent ? 1 + (z / 2) + (z * z / 6) : (Math.Exp(z) - 1) / z;
