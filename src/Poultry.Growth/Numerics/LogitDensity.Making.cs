@@ -4,10 +4,13 @@ namespace Poultry.Growth.Numerics;
 internal sealed partial class LogitDensity
 {
     /// <summary>Enough points that limits are off by less than 1 in 10,000.</summary>
-    private const int Points = 2001;
+    private const int Points = 5201;
 
-    /// <summary>exp(-40) of the highest density counts for nothing.</summary>
-    private const double Depth = 40;
+    /// <summary>So many deviations out a normal is kept: a count that contradicts it asks for what lies far out, and a second one may contradict the first.</summary>
+    private const double Reach = 26;
+
+    /// <summary>exp(-600) of the highest density counts for nothing: below what a next count may still ask for.</summary>
+    private const double Depth = 600;
 
     /// <summary>A mixture of normals about one middle.</summary>
     public static LogitDensity Normals(double middle, ReadOnlySpan<(double Deviation, double Weight)> parts)
@@ -18,18 +21,15 @@ internal sealed partial class LogitDensity
             widest = Math.Max(widest, deviation);
         }
 
-        // So far out that a count which contradicts the density still finds it there.
-        const double reach = 16;
-        const int points = 3201;
-        double from = middle - (reach * widest), step = 2 * reach * widest / (points - 1);
-        double[] logs = new double[points];
-        for (int i = 0; i < points; i++)
+        double from = middle - (Reach * widest), step = 2 * Reach * widest / (Points - 1);
+        double[] logs = new double[Points];
+        for (int i = 0; i < Points; i++)
         {
             double sum = 0;
             foreach ((double deviation, double weight) in parts)
             {
                 double standard = (from + (step * i) - middle) / deviation;
-                sum += weight / deviation * Math.Exp((-standard * standard / 2) + (reach * reach / 2));
+                sum += weight / deviation * Math.Exp((-standard * standard / 2) + (Reach * Reach / 2));
             }
 
             logs[i] = Math.Log(sum);

@@ -140,15 +140,26 @@ public class PlanningRiskTests
         PlanningRisk.Published.ForFarm(new() { KillAge = Age.FromDays(30), Sex = Sex.Female }).ChanceWorstAbove(BirdPrevalence.FromPercent(1), 9).Fraction.Should().Be(0);
     }
 
-    /// <summary>Ten of 289 birds where one in seven thousand was expected: eight standard deviations out the density must still be there.</summary>
-    [Fact]
-    public void A_count_that_contradicts_what_was_known_adds_up_with_the_next()
+    /// <summary>Counts that contradict what was known, and each other: what is left must not depend on their order, nor on their being put together.</summary>
+    [Theory]
+    [InlineData(-9, 0.5, 289, 10, 344, 3)]
+    [InlineData(-7, 0.54, 62, 0, 24, 10)]
+    [InlineData(-9, 0.67, 20, 10, 20, 10)]
+    [InlineData(-9, 0.67, 500, 0, 20, 10)]
+    public void Counts_that_contradict_add_up(double mu, double sigma, int first, int found, int second, int more)
     {
-        BatchPrevalence rare = PlanningRisk.Of(-9, 0.5).For(Plain);
-        double apart = rare.After(LesionInspection.Of(289, 10)).After(LesionInspection.Of(344, 3)).Mean.Percent;
+        BatchPrevalence known = PlanningRisk.Of(mu, sigma).For(Plain);
+        LesionInspection one = LesionInspection.Of(first, found), other = LesionInspection.Of(second, more);
+        double together = known.After(LesionInspection.Of(first + second, found + more)).Mean.Percent;
 
-        apart.Should().BeApproximately(rare.After(LesionInspection.Of(633, 13)).Mean.Percent, 1e-6 * apart);
+        known.After(one).After(other).Mean.Percent.Should().BeApproximately(together, 1e-6 * together);
+        known.After(other).After(one).Mean.Percent.Should().BeApproximately(together, 1e-6 * together);
     }
+
+    /// <summary>Source: R, integrate() over logit p ~ N(-9, 0.67) with 20 of 40 found, in pieces about the peak.</summary>
+    [Fact]
+    public void A_count_far_from_what_was_known_has_the_mean_that_R_gives() =>
+        PlanningRisk.Of(-9, 0.67).For(Plain).After(LesionInspection.Of(40, 20)).Mean.Percent.Should().BeApproximately(11.5526234479, 1e-5 * 11.5526234479);
 
     [Fact]
     public void A_farm_with_inspections_of_its_own_is_told_where_its_rate_is()
