@@ -20,6 +20,9 @@ switch (args)
     case ["study", "shape-step"]:
         Console.Write(ShapeStepStudy.Page());
         break;
+    case ["study", "farm-past"]:
+        Console.Write(FarmPastStudy.Page());
+        break;
     case ["study", "lesions"]:
         Console.Write(LesionStudy.Page());
         break;

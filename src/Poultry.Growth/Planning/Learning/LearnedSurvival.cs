@@ -42,7 +42,7 @@ public sealed class LearnedSurvival
             new Citation("OwnLosses", "Losses of the farm's own batches", HowKnown.ReadInSource),
             new Citation("LossPseudoCounts", "Half of the spread between farms, half within; the shipped level counts as one batch, its spread as four; tried on simulated farms", HowKnown.Assumption),
         ],
-        "On simulated farms that follow the model the next batch's 90 % interval holds 89 to 90 in 100 after 1, 3 or 10 batches; on farms that lose twice as much 73, 86 and 88 (57 without learning); where batches differ 1.6 times as much 77, 78 and 83. On real farms not tested. The split over weeks stays the shipped one.",
+        "On simulated farms that follow the model the next batch's 90 % interval holds 90 to 92 in 100 after 1, 3 or 10 batches; on farms that lose twice as much 73, 85 and 89 (57 without learning); where batches differ 1.6 times as much 79, 78 and 82 (docs/studies/farm-past.md). On real farms not tested. The split over weeks stays the shipped one.",
         HowKnown.Assumption);
 
     /// <summary>What is known without own batches.</summary>

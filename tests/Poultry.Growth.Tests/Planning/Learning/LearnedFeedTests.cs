@@ -1,6 +1,5 @@
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Flock;
-using Poultry.Growth.Numerics;
 using Poultry.Growth.Planning;
 
 namespace Poultry.Growth.Tests.Planning;
@@ -31,26 +30,6 @@ public sealed class LearnedFeedTests
     /// <summary>By hand: r = ln 1.1 and ln 1.02, x = 0.0575565, S = 0.0028507, s² = (0.005 + S)/5 = 0.0015701, m = (2 x/s²)/(800 + 2/s²) = 0.0353528.</summary>
     [Fact]
     public void Two_batches_by_hand() => Math.Log(LearnedFeed.From([Of(1.1), Of(1.02)], Model)!.Ratio).Should().BeApproximately(0.0353528, 1e-7);
-
-    [Theory]
-    [InlineData(1)]
-    [InlineData(3)]
-    [InlineData(10)]
-    public void The_next_batch_is_held_on_simulated_farms(int batches)
-    {
-        const int farms = 2000;
-        double within = 0.05 * Math.Sqrt(0.5), z = Distributions.NormalQuantile(0.95);
-        int held = 0;
-        for (int farm = 0; farm < farms; farm++)
-        {
-            RandomStream random = new(7, farm, batches);
-            double level = within * random.NextNormal();
-            LearnedFeed learned = LearnedFeed.From([.. Enumerable.Range(0, batches).Select(_ => Of(Math.Exp(level + (within * random.NextNormal()))))], Model)!;
-            held += Math.Abs(level + (within * random.NextNormal()) - Math.Log(learned.Ratio)) <= z * learned.LogSpread ? 1 : 0;
-        }
-
-        ((double)held / farms).Should().BeInRange(0.87, 0.93, "90 %, of 2000 within 1.3 points, and the spread is learned too");
-    }
 
     [Fact]
     public void A_record_that_lacks_a_delivery_is_refused()
