@@ -106,7 +106,7 @@ internal static class ConformancePages
     {
         (CheckKind.Memory, _) => "memory, unverified",
         (CheckKind.CommonPractice, _) => "common practice, no source",
-        (CheckKind.ReferenceLibrary, HowKnown.Derived) => "reference library, run apart",
+        (CheckKind.ReferenceLibrary or CheckKind.OpenDataset, HowKnown.Derived) => Words(check.Kind) + ", computed apart",
         (_, HowKnown.ReadInSource) => Words(check.Kind) + ", read in the source",
         (_, HowKnown.Derived) => Words(check.Kind) + ", own arithmetic from figures read",
         (_, HowKnown.Secondary) => Words(check.Kind) + ", read in another's account",

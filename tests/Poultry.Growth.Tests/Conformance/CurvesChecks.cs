@@ -57,7 +57,7 @@ internal static class CurvesChecks
         foreach (var row in rows)
         {
             yield return Read(family + "-" + row.Id, $"{row.What} of a printed {family} curve, within 0.5 % of what is printed", Eleroglu, row.Unit, row.Printed, 0.005 * row.Printed, row.Got);
-            yield return Derived(family + "-" + row.Id + "2", $"the same from the printed parameters by hand", Eleroglu, row.Unit, row.ByHand, row.HalfDigit, row.Got);
+            yield return Derived(family + "-" + row.Id + "2", "the same from the printed parameters by hand", Eleroglu, row.Unit, row.ByHand, row.HalfDigit, row.Got);
         }
     }
 
@@ -77,9 +77,9 @@ internal static class CurvesChecks
             return TabulatedCurve.Of(line, new Citation("KJPS50-91", "Korean Journal of Poultry Science 50(2):91", HowKnown.ReadInSource, "Table 2"), rows).AgeAt(Mass.FromGrams(850)).Age!.Value.Days;
         }
 
-        yield return Derived(line + "-7", "days to 850 g from weekly rows of the printed quadratic, solved", Korean, "d", solvedDays, 0.1, () => By(7));
-        yield return Derived(line + "-1", "the same from daily rows", Korean, "d", solvedDays, 0.005, () => By(1));
-        yield return Read(line + "-1p", "the same as the authors print it", Korean, "d", printedDays, 0.05 + 0.01, () => By(1));
+        yield return Derived(line + "-7", "days to 850 g in weekly rows of the printed quadratic, against the quadratic solved", Korean, "d", solvedDays, 0.1, () => By(7));
+        yield return Derived(line + "-1", "the same in daily rows", Korean, "d", solvedDays, 0.005, () => By(1));
+        yield return Read(line + "-1p", "the same, against what the authors print", Korean, "d", printedDays, 0.05 + 0.01, () => By(1));
     }
 
     /// <summary>

@@ -32,7 +32,7 @@ internal static class InspectionChecks
         Digits("open-0", "chance that none of them shows it", Exact, 10, () => Openings.Value.Where(one => one.Row.NumberOrNull("none") is not null)
             .Select(one => new Compared($"{one.Row}", one.Answer.ChanceOfNone.Fraction, one.Row.Number("none")))),
         Digits("post-m", "mean share of a batch after an inspection", Grid, 6, () => Posteriors.Value.Select(one => new Compared($"{one.Row}", one.After.Mean.Share.Fraction, one.Row.Number("mean")))),
-        Percent("post-q", "its 2.5, 5, 50, 95 and 97.5 % points", Grid, 0.02, () => Posteriors.Value.SelectMany(one => new (string Column, double Probability)[]
+        Digits("post-q", "its 2.5, 5, 50, 95 and 97.5 % points", Grid, 5, () => Posteriors.Value.SelectMany(one => new (string Column, double Probability)[]
         {
             ("q025", 0.025), ("q05", 0.05), ("q50", 0.5), ("q95", 0.95), ("q975", 0.975),
         }.Select(point => new Compared($"{one.Row}: {point.Column}", one.After.Quantile(Probability.FromFraction(point.Probability)).Share.Fraction, one.Row.Number(point.Column))))),

@@ -1,4 +1,3 @@
-using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
@@ -44,7 +43,7 @@ internal static class PlanningChecks
 
     public static IReadOnlyList<string> NotChecked { get; } =
     [
-        "Published optimum ages (39, 42 and 49 d) against ours: their prices were not obtained, so that they cannot be recomputed; docs/planning.md shows why they differ.",
+        "Published optimum ages (39, 42 and 49 d) against ours: their prices were not obtained, so that they cannot be recomputed; [planning](../planning.md) shows why they differ.",
         "Budgets of whole enterprises (PNW 665 Table 2, ATTRA's tables): not obtained.",
         "Losses by week, rare large losses, deaths on the road of small flocks, what repeat catching does: no figures were to be had.",
     ];

@@ -44,8 +44,8 @@ internal static class WeighingChecks
             () => 100 * Uniformity.Of(WeighIn.Mean(Age.FromDays(42), Mass.FromKilograms(2), 30, Mass.FromKilograms(0.02 * row.Percent))).ShareWithinTenPercent!.Value)),
         .. Limits("U3", "of five birds of 1.9 to 2.5 kg", StudentsT, null, 1.98681532137, 2.41318467863),
         .. Limits("U4", "the same of a flock of 20", "R 4.2.2, qt(.95, 4) sd sqrt(1/5 - 1/20)", 20, 2.01537665261, 2.38462334739),
-        Read("S1", "printed tables of weight by age that are suspected of a wrong unit", "the 14 tables of [handbooks](handbooks.md)", "tables", 0, 0,
-            () => Handbook.Tables.Keys.Count(table => Handbook.Series(table, birds: 20).Suspicions.Count > 0)) with { Figures = () => Handbook.Tables.Count },
+        new("S1", "printed tables of weight by age that are suspected of a wrong unit", "those of [handbooks](handbooks.md)", HowKnown.Secondary, "tables", 0, 0,
+            () => Handbook.Tables.Keys.Count(table => Handbook.Series(table, birds: 20).Suspicions.Count > 0)) { Kind = CheckKind.PublishedTable, Figures = () => Handbook.Tables.Count },
         Suspected("S2", "chicks by themselves", [.. Enumerable.Range(1, 50).Select(chick => FormattableString.Invariant($"Chick={chick}"))], series => series),
         Suspected("S3", "chicks of one diet, and all of them, in one heap", ["", .. Diets], series => series),
         Suspected("S4", "means of a diet with their spread", Diets, Means),
@@ -75,7 +75,7 @@ internal static class WeighingChecks
     {
         Interval<Mass> Interval() => Uniformity.Of(WeighIn.Birds(Age.FromDays(42), FiveKilograms.Select(kilograms => Mass.FromKilograms(kilograms)))).MeanInterval(0.90, flock);
         yield return Recomputed(id + "low", "low end of the mean at 90 %, " + what, source, "kg", low, 1e-10, () => Interval().Low!.Value.Kilograms);
-        yield return Recomputed(id + "high", "high end", source, "kg", high, 1e-10, () => Interval().High!.Value.Kilograms);
+        yield return Recomputed(id + "high", "high end of it", source, "kg", high, 1e-10, () => Interval().High!.Value.Kilograms);
     }
 
     private static OutsideCheck Suspected(string id, string what, IReadOnlyList<string> where, Func<WeighInSeries, WeighInSeries> form) => Read(

@@ -1,5 +1,3 @@
-using Poultry.Growth.Fitting;
-
 namespace Poultry.Growth.Tests.Conformance.MixedModels;
 
 /// <summary>That learning ends where it says; where that is, is in <see cref="MixedModelChecks"/>.</summary>
