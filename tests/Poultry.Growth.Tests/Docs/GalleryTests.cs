@@ -30,8 +30,8 @@ public sealed class GalleryTests : IClassFixture<SamplesCopy>
     [Fact]
     public void Every_command_that_draws_is_in_the_gallery()
     {
-        string[] drawing = [.. Commands("").SelectMany(command => command == "myopathy" ? Commands(command).Select(part => command + " " + part) : [command])
-            .Where(command => Help(command).Contains("--chart <FILE.svg>", StringComparison.Ordinal))];
+        string[] drawing = [.. ConsoleHelp.Commands().SelectMany(command => ConsoleHelp.Commands(command) is { Count: > 0 } parts ? parts.Select(part => command + " " + part) : [command])
+            .Where(command => ConsoleHelp.Of(command).Contains("--chart <FILE.svg>", StringComparison.Ordinal))];
 
         drawing.Should().HaveCountGreaterThan(10);
         drawing.Where(command => !GalleryChart.All.Any(chart => chart.Words.StartsWith(command + " ", StringComparison.Ordinal))).ShouldBeNone();
@@ -44,11 +44,4 @@ public sealed class GalleryTests : IClassFixture<SamplesCopy>
 
         Repository.Files(GalleryChart.Folder).Sum(file => new FileInfo(Repository.PathOf(file)).Length).Should().BeInRange(1, MostBytes);
     }
-
-    private static string Help(string command) => ConsoleRun.Of([.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]).Output;
-
-    /// <summary>The names under "Commands:" of the help.</summary>
-    private static IEnumerable<string> Commands(string command) =>
-        Help(command).Split('\n').SkipWhile(line => line != "Commands:").Skip(1).TakeWhile(line => line.StartsWith("  ", StringComparison.Ordinal))
-            .Where(line => line[2] != ' ').Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[0]);
 }

@@ -32,6 +32,15 @@ public sealed class TranscriptTests : IDisposable
     }
 
     [Fact]
+    public void Every_command_has_a_heading_on_the_page_of_the_console()
+    {
+        string[] headings = [.. File.ReadLines(Repository.PathOf("docs/console.md")).Where(line => line.StartsWith("## ", StringComparison.Ordinal)).SelectMany(line => line[3..].Split(", "))];
+
+        ConsoleHelp.Commands().Should().HaveCountGreaterThan(20);
+        ConsoleHelp.Commands().Except(headings).ShouldBeNone();
+    }
+
+    [Fact]
     public void A_block_is_read_as_calls_with_their_output()
     {
         FencedBlock block = Markdown.Blocks(
