@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Poultry.Growth.Tests.Architecture;
 
 namespace Poultry.Growth.Tests.Docs;
@@ -50,7 +49,7 @@ public class EveryRoomTests
     private static IEnumerable<string> NamespacesUsedBy((string Name, string Text) program)
     {
         CSharpCompilation compilation = CSharp.Compile("Page", OutputKind.ConsoleApplication, CSharp.ImplicitUsings, [program]);
-        IReadOnlySet<int> unused = compilation.GetDiagnostics()
+        HashSet<int> unused = compilation.GetDiagnostics()
             .Where(diagnostic => diagnostic.Id == UnusedUsing && diagnostic.Location.SourceTree!.FilePath == program.Name)
             .Select(diagnostic => diagnostic.Location.SourceSpan.Start).ToHashSet();
         return compilation.SyntaxTrees.Single(tree => tree.FilePath == program.Name).GetCompilationUnitRoot().Usings
