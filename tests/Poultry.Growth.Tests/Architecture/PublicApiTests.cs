@@ -1,4 +1,7 @@
+using System.IO.Compression;
+using System.Reflection;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 
 namespace Poultry.Growth.Tests.Architecture;
 
@@ -15,11 +18,27 @@ public partial class PublicApiTests
             .Where(room => !File.Exists(Repository.PathOf($"src/Poultry.Growth/PublicAPI.Unshipped.{room}.txt")))
             .ShouldBeNone();
 
+    [Fact]
+    public void The_version_to_come_is_later_than_the_one_whose_surface_is_kept()
+    {
+        foreach (Assembly library in new[] { Libraries.Core, Libraries.Files })
+        {
+            KeptVersion(library.GetName().Name!).Should().BeLessThan(new Version(XDocument.Load(Repository.PathOf("Directory.Build.props")).Descendants("Version").Single().Value));
+        }
+    }
+
     [Theory]
     [InlineData("static Poultry.Growth.Primitives.Age.operator +(Poultry.Growth.Primitives.Age age) -> Poultry.Growth.Curves.X", "Poultry.Growth.Primitives", true)]
     [InlineData("override Poultry.Growth.Primitives.Age.ToString() -> string!", "Poultry.Growth.Curves", false)]
     [InlineData("Poultry.Growth.PrimitivesToo.Age", "Poultry.Growth.Primitives", false)]
     public void A_line_belongs_to_the_room_of_its_type(string line, string room, bool belongs) => Belongs(line, room).Should().Be(belongs);
+
+    private static Version KeptVersion(string package)
+    {
+        using ZipArchive kept = ZipFile.OpenRead(Repository.PathOf($"src/baseline/{package}.nupkg"));
+        using Stream nuspec = kept.GetEntry(package + ".nuspec")!.Open();
+        return new Version(XDocument.Load(nuspec).Descendants().Single(element => element.Name.LocalName == "version").Value);
+    }
 
     private static IEnumerable<string> Strays(string file)
     {

@@ -11,7 +11,7 @@ namespace Poultry.Growth.Tests.Docs;
 /// <summary>A C# block of a page, compiled as the program it is.</summary>
 internal static class CodeBlock
 {
-    /// <summary>What a page under docs may leave out; README's own example stands by itself, as in a new console project.</summary>
+    /// <summary>What a page under docs may leave out; README's own example and samples stand by themselves, as in a new console project.</summary>
     private static readonly IReadOnlyList<string> PageUsings = [.. CSharp.ImplicitUsings, "UnitsNet", .. Libraries.Namespaces];
 
     /// <summary>Compiles and runs under a culture, and returns what it printed.</summary>
@@ -40,7 +40,7 @@ internal static class CodeBlock
 
     private static MemoryStream Compile(FencedBlock block)
     {
-        IReadOnlyList<string> usings = block.File == "README.md" ? CSharp.ImplicitUsings : PageUsings;
+        IReadOnlyList<string> usings = block.File.StartsWith("docs/", StringComparison.Ordinal) ? PageUsings : CSharp.ImplicitUsings;
         CSharpCompilation compilation = CSharp.Compile("Page", OutputKind.ConsoleApplication, usings, [(block.File, block.Text)]);
         MemoryStream image = new();
         EmitResult result = compilation.Emit(image);
