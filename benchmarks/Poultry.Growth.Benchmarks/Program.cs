@@ -2,6 +2,7 @@ using System.Globalization;
 using BenchmarkDotNet.Running;
 using Poultry.Growth.Benchmarks;
 using Poultry.Growth.Benchmarks.Studies;
+using Poultry.Growth.Benchmarks.Studies.Readers;
 
 switch (args)
 {
@@ -22,6 +23,9 @@ switch (args)
         break;
     case ["study", "farm-past"]:
         Console.Write(FarmPastStudy.Page());
+        break;
+    case ["study", "readers"]:
+        Console.Write(ReaderStudy.Page());
         break;
     case ["study", "lesions"]:
         Console.Write(LesionStudy.Page());

@@ -1,3 +1,5 @@
+using Poultry.Growth.Primitives;
+
 namespace Poultry.Growth.Housing;
 
 /// <summary>The one unit in which each subject is judged.</summary>
@@ -32,4 +34,7 @@ public static class LimitUnits
         LimitSubject.NitrogenOnLand => "kg/ha/yr",
         _ => "h",
     };
+
+    /// <summary>A figure of a subject: finite, and only a temperature or a difference of two below 0.</summary>
+    internal static double Figure(LimitSubject subject, double value, string name) => Of(subject) is "C" or "K" ? Require.Finite(value, Of(subject), name) : Require.NotNegative(value, Of(subject), name);
 }
