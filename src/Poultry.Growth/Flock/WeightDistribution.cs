@@ -15,7 +15,7 @@ public sealed class WeightDistribution
     private const double WidestSpread = 0.3;
 
     /// <summary>Birds that are all of one weight differ by so little, so that one rule holds for all.</summary>
-    private const double Alike = 1e-9;
+    private const double Alike = 1e-12;
 
     /// <summary>A smaller part of a flock is lost in the last digits.</summary>
     private const double FewestBirds = 1e-8;
