@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using MathNet.Numerics.RootFinding;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Housing;
@@ -20,6 +21,7 @@ public class DensityPathCost
     private static readonly Keeping Barn = new() { Place = "Germany", System = RearingSystem.Indoor, House = HouseKind.Fixed, Meets = ["annex-ii"] };
 
     private readonly Projection projection = Projection.Of(GrowthPrior.FastGrowingOutdoor(Sex.Mixed));
+    private readonly HeadCountPath birds = HeadCountPath.Expected(990, Age.FromDays(1), Survival.FastGrowingOutdoor);
     private readonly CurveDraws draws;
     private readonly DensityPath path;
 
@@ -27,7 +29,7 @@ public class DensityPathCost
     public DensityPathCost()
     {
         draws = projection.Draws(1, Ages);
-        path = DensityPath.Of(Area.FromSquareMeters(60), projection.Curve, HeadCountPath.Expected(990, Age.FromDays(1), Survival.FastGrowingOutdoor), Barn);
+        path = DensityPath.Of(Area.FromSquareMeters(60), projection.Curve, birds, Barn);
     }
 
     /// <summary>The draws by themselves.</summary>
@@ -44,6 +46,11 @@ public class DensityPathCost
 
         return sum;
     }
+
+    /// <summary>The age at which 33 kg/m² is passed, by MathNet's root search.</summary>
+    [Benchmark]
+    public double SearchedAge() =>
+        Brent.FindRoot(days => (birds.BirdsAt(Age.FromDays(days)) * projection.Curve.WeightAt(Age.FromDays(days)).Kilograms / 60) - 33, 7, 63, 1e-6);
 
     /// <summary>Every age judged against every limit, at the expected weight.</summary>
     [Benchmark]

@@ -7,12 +7,13 @@ namespace Poultry.Growth.Benchmarks;
 internal static class MathNetFit
 {
     private static readonly Vector<double> X = Vector<double>.Build.Dense(NinePoints.AgeDays);
-    private static readonly Vector<double> Y = Vector<double>.Build.Dense(NinePoints.Kilograms);
     private static readonly Vector<double> Start = Vector<double>.Build.Dense(NinePoints.Start);
 
-    public static NonlinearMinimizationResult Fit()
+    public static NonlinearMinimizationResult Fit() => Fit(NinePoints.Kilograms);
+
+    public static NonlinearMinimizationResult Fit(double[] kilograms)
     {
-        IObjectiveModel model = ObjectiveFunction.NonlinearModel(Weights, Slopes, X, Y);
+        IObjectiveModel model = ObjectiveFunction.NonlinearModel(Weights, Slopes, X, Vector<double>.Build.Dense(kilograms));
         LevenbergMarquardtMinimizer minimizer = new(
             gradientTolerance: NinePoints.Tolerance, stepTolerance: NinePoints.Tolerance, functionTolerance: NinePoints.Tolerance);
         return minimizer.FindMinimum(model, Start);

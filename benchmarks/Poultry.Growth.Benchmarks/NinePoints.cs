@@ -16,6 +16,9 @@ internal static class NinePoints
     /// <summary>The one tolerance for everybody.</summary>
     public const double Tolerance = 1e-9;
 
-    public static WeighInSeries Series { get; } = WeighInSeries.Of(
-        AgeDays.Zip(Kilograms, (days, kilograms) => WeighIn.Mean(Age.FromDays(days), Mass.FromKilograms(kilograms), 1)));
+    public static WeighInSeries Series { get; } = SeriesOf(Kilograms);
+
+    /// <summary>Other weights at the same ages.</summary>
+    public static WeighInSeries SeriesOf(double[] kilograms) => WeighInSeries.Of(
+        AgeDays.Zip(kilograms, (days, weight) => WeighIn.Mean(Age.FromDays(days), Mass.FromKilograms(weight), 1)));
 }

@@ -41,6 +41,19 @@ public class PackCount
         return weights[180..].Sum();
     }
 
+    /// <summary>As many as a mean and a spread within some percent take.</summary>
+    [Benchmark]
+    public double ThousandSampledFlocks()
+    {
+        double sum = 0;
+        for (int sample = 0; sample < 1000; sample++)
+        {
+            sum += OneSampledFlock();
+        }
+
+        return sum;
+    }
+
     /// <summary>Expected packs, their spread and what sells of them.</summary>
     [Benchmark]
     public PlantReturn ExactCounts() => PlantReturn.Of(flock, plant, order, offers);

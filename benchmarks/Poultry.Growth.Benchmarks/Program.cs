@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
 using Poultry.Growth.Benchmarks;
+using Poultry.Growth.Benchmarks.Ratios;
 using Poultry.Growth.Benchmarks.Studies;
 using Poultry.Growth.Benchmarks.Studies.Readers;
 
@@ -30,6 +31,20 @@ switch (args)
     case ["study", "lesions"]:
         Console.Write(LesionStudy.Page());
         break;
+    case ["check-ratios"]:
+        return RatioCheck.Check(Console.Out);
+    case ["check-ratios", "once"]:
+        RatioCheck.Once(Console.Out);
+        break;
+    case ["check-ratios", "write"]:
+        RatioCheck.Write(Console.Out);
+        break;
+    case ["alternatives", "write", string folder]:
+        Alternatives.Write(folder);
+        break;
+    case ["alternatives", "table", string folder]:
+        Alternatives.Table(folder, Console.Out);
+        break;
     case ["scaling"]:
         ManyBatches.Run(Console.Out);
         break;
@@ -37,3 +52,5 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(NinePoints).Assembly).Run(args);
         break;
 }
+
+return 0;

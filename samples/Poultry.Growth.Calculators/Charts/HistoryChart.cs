@@ -13,7 +13,7 @@ internal static class HistoryChart
 
     public static string Of(HistoryAnswer answer, Units units)
     {
-        PlotModel plot = ChartStyle.Plot("Past batches of " + answer.Reading.Folder, answer.Learned.Kind.ToString(), units.Weight);
+        PlotModel plot = ChartStyle.Plot("Past batches of " + Path.GetFileName(Path.TrimEndingDirectorySeparator(answer.Reading.Folder)), answer.Learned.Kind.ToString(), units.Weight);
         double last = Math.Max(answer.ByAge[^1].Own.Age.Days, answer.Learned.Batches.Max(batch => batch.Batch.WeighIns[^1].Age.Days));
         Age[] ages = [.. BandSeries.Ages(FirstDays, last)];
         ProjectedWeight[] own = [.. ages.Select(age => ProjectedWeight.Of(answer.Own, age, answer.Level))];

@@ -32,7 +32,7 @@ internal static class ReconcileChart
         LinearAxis percent = ChartStyle.Axis(AxisPosition.Bottom, "percent of the forecast", double.NaN);
         (percent.Minimum, percent.MinimumPadding) = (double.NaN, 0.05);
         plot.Axes.Add(percent);
-        plot.PlotMargins = new OxyThickness(290, 16, 30, 62);
+        plot.PlotMargins = new OxyThickness(double.NaN, 16, 30, 62);
         return SvgChart.Of(plot, title, title + ": " + string.Join("; ", figures.Select(figure => figure.ToString())) + ".");
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using OxyPlot;
 
@@ -10,7 +11,7 @@ namespace Poultry.Growth.Calculators.Charts;
 /// A plot as SVG that fits any width, says in words what it shows, and can stand beside others on one page: its ids are its own. It refers to
 /// nothing outside itself.
 /// </summary>
-internal static class SvgChart
+internal static partial class SvgChart
 {
     private const int Width = 960, Height = 600;
 
@@ -70,9 +71,14 @@ internal static class SvgChart
 
     private static XElement Described(string svg, string title, string description, int width, int height)
     {
-        // The same chart has the same ids, another chart has others.
-        string prefix = "chart-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(title + description + svg)))[..8] + "-";
         XElement root = XElement.Parse(svg);
+        foreach (XAttribute attribute in root.Descendants().Attributes())
+        {
+            attribute.Value = Coordinate().Replace(attribute.Value, Hundredths);
+        }
+
+        // The same chart has the same ids, another chart has others.
+        string prefix = "chart-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(title + description + root.ToString(SaveOptions.DisableFormatting))))[..8] + "-";
         foreach (XAttribute attribute in root.Descendants().Attributes())
         {
             attribute.Value = attribute.Name == "id" ? prefix + attribute.Value : attribute.Value.Replace("url(#", "url(#" + prefix, StringComparison.Ordinal);
@@ -88,4 +94,11 @@ internal static class SvgChart
             new XElement(Svg + "desc", new XAttribute("id", prefix + "desc"), description));
         return root;
     }
+
+    /// <summary>To a hundredth of a pixel: finer than any eye sees, and the same where another machine's exponential differs in its last bit.</summary>
+    private static string Hundredths(Match coordinate) =>
+        Math.Round(double.Parse(coordinate.ValueSpan, CultureInfo.InvariantCulture), 2).ToString("0.##", CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"-?\d+\.\d{3,}")]
+    private static partial Regex Coordinate();
 }

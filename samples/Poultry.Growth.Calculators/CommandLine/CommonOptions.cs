@@ -23,20 +23,11 @@ internal sealed class CommonOptions
     /// <summary>Where the chart goes; null where none is wanted.</summary>
     public OutputFile? Chart { get; private set; }
 
-    /// <summary>Adds them to a command.</summary>
-    /// <param name="command">The command.</param>
-    /// <param name="withChart">Whether there is something to draw.</param>
-    public static CommonOptions AddTo(Command command, bool withChart = true)
+    /// <summary>For an answer that can be drawn.</summary>
+    public static CommonOptions AddTo(Command command)
     {
-        CommonOptions options = new();
-        command.Add(options.json);
-        command.Add(options.units);
-        command.Add(options.level);
-        if (withChart)
-        {
-            command.Add(options.chart);
-        }
-
+        CommonOptions options = AddWithoutChartTo(command);
+        command.Add(options.chart);
         return options;
     }
 
@@ -78,7 +69,7 @@ internal sealed class CommonOptions
         return isThere ? Exit.Done : Exit.NoAnswer;
     }
 
-    /// <summary>An answer without a chart; it is always there.</summary>
-    public int Answer(Func<string> document, Action<Page> print, TextWriter output, TextWriter errors) =>
-        Answer(isThere: true, () => "", document, print, output, errors);
+    /// <summary>An answer without a chart.</summary>
+    public int Answer(Func<string> document, Action<Page> print, TextWriter output, TextWriter errors, bool isThere = true) =>
+        Answer(isThere, () => throw new InvalidOperationException("No chart."), document, print, output, errors);
 }

@@ -1,6 +1,7 @@
 using Poultry.Growth.Curves;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Feeding;
+using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -32,7 +33,7 @@ internal sealed class FeedAnswer
     public IReadOnlyList<Citation> Sources =>
     [
         .. Question.Conditions.Model.Model.Citations
-            .Concat(Question.HeadCount.Placed > 1 ? Flock.Survival.FastGrowingOutdoor.Model.Citations : [])
+            .Concat(Question.HeadCount.Placed > 1 ? Survival.FastGrowingOutdoor.Model.Citations : [])
             .Concat(Question.Projection is { } projection ? projection.Prior.Model.Citations : Question.Table!.Model.Citations)
             .Concat(DrinkingWater.ByAgeModel.Citations)
             .DistinctBy(source => source.Key),

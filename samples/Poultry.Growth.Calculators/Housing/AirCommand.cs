@@ -12,12 +12,11 @@ internal static class AirCommand
             "The least ventilation by weight and by carbon dioxide, and limits on gases, temperature, humidity, light and dark.",
             "--birds 1000 --weight 2kg --temp 20C --inside-co2 3000ppm --outside-co2 400ppm");
         AirOptions options = AirOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            NoChart.Refuse(common, words);
             AirAnswer? answer = options.Read(words);
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
         });
@@ -25,8 +24,6 @@ internal static class AirCommand
     }
 
     private static int Print(AirAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        isThere: true,
-        () => throw new InvalidOperationException("No chart."),
         () => AirDocument.Of(answer).ToJson(),
         page => AirPage.Print(answer, page),
         output,

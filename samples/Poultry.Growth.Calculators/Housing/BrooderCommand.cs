@@ -13,7 +13,7 @@ internal static class BrooderCommand
         Option<string?> age = new("--age") { HelpName = "10d", Description = "How old they are; week 1 is 0 to 7 d.", Required = true };
         command.Add(chicks);
         command.Add(age);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
@@ -25,15 +25,12 @@ internal static class BrooderCommand
                 words.Refuse(age.Name + ": is out of range; expected an age up to " + WhenOptions.Oldest);
             }
 
-            NoChart.Refuse(common, words);
             return words.Problems.Count > 0 ? Exit.Refuse(errors, words.Problems) : Print(new BrooderAnswer(birds!.Value, old!.Value), common, output, errors);
         });
         return command;
     }
 
     private static int Print(BrooderAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        isThere: true,
-        () => throw new InvalidOperationException("No chart."),
         () => BrooderDocument.Of(answer).ToJson(),
         page => BrooderPage.Print(answer, page),
         output,

@@ -12,12 +12,11 @@ internal static class CratesCommand
             "How many birds go into a crate, how many crates and loads a flock needs, and limits on the road. There is no default standard.",
             "--weight 2.6kg --cv 11% --birds 300 --crate-length 97cm --crate-width 58cm --standard germany");
         CratesOptions options = CratesOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            NoChart.Refuse(common, words);
             CratesAnswer? answer = options.Read(words);
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
         });
@@ -25,10 +24,9 @@ internal static class CratesCommand
     }
 
     private static int Print(CratesAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        answer.BirdsPerCrate > 0,
-        () => throw new InvalidOperationException("No chart."),
         () => CratesDocument.Of(answer).ToJson(),
         page => CratesPage.Print(answer, page),
         output,
-        errors);
+        errors,
+        isThere: answer.BirdsPerCrate > 0);
 }

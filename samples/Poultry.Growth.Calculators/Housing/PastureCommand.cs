@@ -12,12 +12,11 @@ internal static class PastureCommand
             "How much fresh ground and land a batch in moved shelters needs, and the nitrogen that it leaves there.",
             "--birds 240 --shelter-area 120ft2 --shelters 3 --moves 1,2@42d --days 35d --feed 4.6kg --protein 19% --live 2.4kg --batches 3 --interval 49d --rest 60d --limit 170kg/ha");
         PastureOptions options = PastureOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            NoChart.Refuse(common, words);
             PastureAnswer? answer = options.Read(words);
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
         });
@@ -25,8 +24,6 @@ internal static class PastureCommand
     }
 
     private static int Print(PastureAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        isThere: true,
-        () => throw new InvalidOperationException("No chart."),
         () => PastureDocument.Of(answer).ToJson(),
         page => PasturePage.Print(answer, page),
         output,

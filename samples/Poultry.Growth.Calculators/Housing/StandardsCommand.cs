@@ -18,12 +18,11 @@ internal static class StandardsCommand
         command.Add(country);
         command.Add(about);
         command.Add(known);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            NoChart.Refuse(common, words);
             HowKnown? how = words.Text(known) is null ? null : words.Choice<HowKnown>(known, [.. Enum.GetValues<HowKnown>().Select(value => (Codes.Of(value), value))]);
             return words.Problems.Count > 0
                 ? Exit.Refuse(errors, words.Problems)
@@ -33,10 +32,9 @@ internal static class StandardsCommand
     }
 
     private static int Print(StandardsAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        answer.Limits.Count > 0,
-        () => throw new InvalidOperationException("No chart."),
         () => StandardsDocument.Of(answer).ToJson(),
         page => StandardsPage.Print(answer, page),
         output,
-        errors);
+        errors,
+        isThere: answer.Limits.Count > 0);
 }

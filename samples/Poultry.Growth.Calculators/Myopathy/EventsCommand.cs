@@ -29,7 +29,7 @@ internal static class EventsCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddTo(command, withChart: false);
+        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
@@ -114,8 +114,6 @@ internal static class EventsCommand
         int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= count ? number - 1 : null;
 
     private static int Print(EventsAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
-        isThere: true,
-        () => "",
         () => EventsDocument.Of(answer).ToJson(),
         page => EventsPage.Print(answer, page),
         output,

@@ -2,6 +2,7 @@ using Poultry.Growth.Evidence;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
+using Poultry.Growth.Flock;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 
@@ -85,7 +86,7 @@ internal sealed class ReconcileAnswer
             return null;
         }
 
-        FarmLearning From(FarmHistory batches) => batches.Learn(finished.Kind, batch.StatedPrior!, Flock.Survival.FastGrowingOutdoor, batch.Feeding!.Conditions.Model);
+        FarmLearning From(FarmHistory batches) => batches.Learn(finished.Kind, batch.StatedPrior!, Survival.FastGrowingOutdoor, batch.Feeding!.Conditions.Model);
         (FarmLearning before, FarmLearning after) = (From(history.Without(finished.Name)), From(history.With(finished)));
         return new(File, SheetFile, Reconciled)
         {

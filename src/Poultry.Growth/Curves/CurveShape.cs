@@ -1,3 +1,5 @@
+using Poultry.Growth.Numerics;
+
 namespace Poultry.Growth.Curves;
 
 /// <summary>
@@ -11,6 +13,9 @@ internal abstract class CurveShape
     /// <summary>In place of a parameter to hold: the limit of the law where the mature weight has grown beyond all bounds.</summary>
     public const int NoMatureWeight = -1;
 
+    /// <summary>So many ages are padded on the stack.</summary>
+    private const int FewAges = 64;
+
     /// <summary>How many coordinates q has, besides the scale.</summary>
     public abstract int Count { get; }
 
@@ -18,7 +23,34 @@ internal abstract class CurveShape
     public abstract int Starts { get; }
 
     /// <summary>Logarithm of the shape, and unless <paramref name="gradient"/> is empty its derivatives: [j * ages + i]. False outside the law.</summary>
-    public abstract bool Evaluate(
+    public bool Evaluate(ReadOnlySpan<double> q, double origin, ReadOnlySpan<double> ageDays, Span<double> logShape, Span<double> gradient)
+    {
+        int n = ageDays.Length;
+        int rows = Lanes.Padded(n);
+        if (rows == n)
+        {
+            return EvaluateFours(q, origin, ageDays, logShape[..n], gradient);
+        }
+
+        // At the origin every law has a weight.
+        int columns = gradient.IsEmpty ? 0 : Count;
+        Span<double> room = rows > FewAges ? new double[rows * (2 + columns)] : stackalloc double[rows * (2 + columns)];
+        Span<double> padded = Workspace.Take(ref room, rows);
+        ageDays.CopyTo(padded);
+        padded[n..].Fill(origin);
+        Span<double> log = Workspace.Take(ref room, rows);
+        bool sound = EvaluateFours(q, origin, padded, log, room);
+        log[..n].CopyTo(logShape);
+        for (int j = 0; j < columns; j++)
+        {
+            room.Slice(j * rows, n).CopyTo(gradient[(j * n)..]);
+        }
+
+        return sound;
+    }
+
+    /// <summary>The same for ages in whole fours (<see cref="Lanes"/>).</summary>
+    protected abstract bool EvaluateFours(
         ReadOnlySpan<double> q, double origin, ReadOnlySpan<double> ageDays, Span<double> logShape, Span<double> gradient);
 
     /// <summary>A start from the data: a few rates are tried, the rest is linear.</summary>

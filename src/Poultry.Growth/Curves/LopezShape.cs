@@ -21,7 +21,7 @@ internal sealed class LopezShape : CurveShape
 
     public override int Starts => StartPoints.Length;
 
-    public override bool Evaluate(
+    protected override bool EvaluateFours(
         ReadOnlySpan<double> q, double origin, ReadOnlySpan<double> ageDays, Span<double> logShape, Span<double> gradient)
     {
         (double b, double kappa, double c) = (q[0], q[1], q[2]);

@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using Poultry.Growth.Numerics;
+
 namespace Poultry.Growth.Curves;
 
 /// <summary>
@@ -24,49 +27,31 @@ internal sealed partial class RichardsShape : CurveShape
     /// <summary>Coordinates (k, rho, v).</summary>
     public static RichardsShape Free() => new(null);
 
-    /// <summary>ln(W/scale) = -ln(1 - v u)/v and its derivatives by u and v; NaN where there is no weight.</summary>
-    public static (double Log, double ByU, double ByV) Law(double v, double u)
-    {
-        double w = v * u;
-        if (Math.Abs(w) > 0.02)
-        {
-            double open = 1 - w;
-            double log = -Math.Log(open) / v;
-            return open > 0 ? (log, 1 / open, ((u / open) - log) / v) : (double.NaN, double.NaN, double.NaN);
-        }
-
-        // Near v u = 0 both differences cancel: the series sum w^(n-1) u/n and its derivative by v, to the last bit for |w| < 0.02.
-        double value = 0;
-        double slope = 0;
-        for (int n = 10; n >= 1; n--)
-        {
-            value = (value * w) + (1.0 / n);
-            slope = n >= 2 ? (slope * w) + ((n - 1.0) / n) : slope;
-        }
-
-        return (u * value, 1 / (1 - w), u * u * slope);
-    }
-
-    public override bool Evaluate(
+    protected override bool EvaluateFours(
         ReadOnlySpan<double> q, double origin, ReadOnlySpan<double> ageDays, Span<double> logShape, Span<double> gradient)
     {
         double k = q[0];
         double rho = q[1];
         double v = fixedShape ?? q[2];
         int n = ageDays.Length;
-        Warp warp = new(k);
-        logShape = logShape[..n];
-        Span<double> byK = gradient.IsEmpty ? default : gradient[..n];
-        Span<double> byRho = gradient.IsEmpty ? default : gradient.Slice(n, n);
-        Span<double> byV = gradient.IsEmpty || fixedShape is not null ? default : gradient.Slice(2 * n, n);
-        double sum = 0;
-        for (int i = 0; i < n; i++)
+        ReadOnlySpan<Vector256<double>> days = Lanes.Of(ageDays);
+        Span<Vector256<double>> log = Lanes.Of(logShape)[..days.Length];
+        Span<Vector256<double>> byK = gradient.IsEmpty ? default : Lanes.Of(gradient[..n])[..days.Length];
+        Span<Vector256<double>> byRho = gradient.IsEmpty ? default : Lanes.Of(gradient.Slice(n, n))[..days.Length];
+        Span<Vector256<double>> byV = gradient.IsEmpty || fixedShape is not null ? default : Lanes.Of(gradient.Slice(2 * n, n))[..days.Length];
+        Vector256<double> origins = Vector256.Create(origin);
+        for (int i = 0; i < log.Length; i++)
         {
-            warp.At(ageDays[i] - origin, out double g, out double gByK);
-            double u = rho * g;
-            (double log, double byU, double shapeSlope) = v == 0 ? (u, 1, u * u / 2) : Law(v, u);
-            logShape[i] = log;
-            sum += log;
+            log[i] = -k * (days[i] - origins);
+        }
+
+        Lanes.Exp(logShape);
+        Warp warp = new(k);
+        for (int i = 0; i < log.Length; i++)
+        {
+            warp.At(days[i] - origins, log[i], out Vector256<double> g, out Vector256<double> gByK);
+            Vector256<double> u = rho * g;
+            (log[i], Vector256<double> byU, Vector256<double> byShape) = Law(v, u);
             if (!byK.IsEmpty)
             {
                 byK[i] = byU * rho * gByK;
@@ -75,11 +60,11 @@ internal sealed partial class RichardsShape : CurveShape
 
             if (!byV.IsEmpty)
             {
-                byV[i] = shapeSlope;
+                byV[i] = byShape;
             }
         }
 
-        return double.IsFinite(sum) && v > -1;
+        return double.IsFinite(Lanes.Sum(logShape)) && v > -1;
     }
 
     public override bool HasMatureWeight(ReadOnlySpan<double> q)

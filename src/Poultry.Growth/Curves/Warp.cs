@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Poultry.Growth.Curves;
 
 /// <summary>g(t) = (1 - exp(-k t))/k, the age that growth sees: as long as t while k is small, bounded by 1/k for k above 0.</summary>
@@ -8,28 +10,29 @@ internal readonly struct Warp(double k)
 
     private readonly double inverse = 1 / k;
 
-    /// <summary>The value and its derivative by k.</summary>
-    public void At(double t, out double value, out double byK)
+    /// <summary>The values and their derivatives by k at four ages, of which the caller knows x = exp(-k t).</summary>
+    public void At(Vector256<double> t, Vector256<double> x, out Vector256<double> value, out Vector256<double> byK)
     {
-        double z = k * t;
-        if (Math.Abs(z) > SeriesLimit)
+        Vector256<double> one = Vector256<double>.One;
+        value = (one - x) * inverse;
+        byK = ((t * x) - value) * inverse;
+        Vector256<double> z = k * t;
+        Vector256<double> near = Vector256.LessThanOrEqual(Vector256.Abs(z), Vector256.Create(SeriesLimit));
+        if (near == Vector256<double>.Zero)
         {
-            double x = Math.Exp(-z);
-            value = (1 - x) * inverse;
-            byK = ((t * x) - value) * inverse;
             return;
         }
 
-        double series = (1.0 / 120) - (z / 720);
-        series = (-1.0 / 24) + (z * series);
-        series = (1.0 / 6) + (z * series);
-        series = (-1.0 / 2) + (z * series);
-        value = t * (1 + (z * series));
-        double slope = (-1.0 / 144) + (z / 840);
-        slope = (1.0 / 30) + (z * slope);
-        slope = (-1.0 / 8) + (z * slope);
-        slope = (1.0 / 3) + (z * slope);
-        slope = (-1.0 / 2) + (z * slope);
-        byK = t * t * slope;
+        Vector256<double> series = Vector256.Create(1.0 / 120) - (z * (1.0 / 720));
+        series = Vector256.Create(-1.0 / 24) + (z * series);
+        series = Vector256.Create(1.0 / 6) + (z * series);
+        series = Vector256.Create(-1.0 / 2) + (z * series);
+        value = Vector256.ConditionalSelect(near, t * (one + (z * series)), value);
+        Vector256<double> slope = Vector256.Create(-1.0 / 144) + (z * (1.0 / 840));
+        slope = Vector256.Create(1.0 / 30) + (z * slope);
+        slope = Vector256.Create(-1.0 / 8) + (z * slope);
+        slope = Vector256.Create(1.0 / 3) + (z * slope);
+        slope = Vector256.Create(-1.0 / 2) + (z * slope);
+        byK = Vector256.ConditionalSelect(near, t * t * slope, byK);
     }
 }

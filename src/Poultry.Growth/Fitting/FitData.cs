@@ -2,7 +2,7 @@ namespace Poultry.Growth.Fitting;
 
 /// <summary>
 /// A batch's weigh-ins as the fit sees them, one entry a weigh-in, in days and kg. Single birds of one weigh-in share an age and so a fitted
-/// weight: their mean, their number and the squares within say all that they say about the curve.
+/// weight: their mean, their number and the squares within say all that they say about the curve. The columns end in whole fours (<see cref="Numerics.Lanes"/>), where need be with entries of no weight.
 /// </summary>
 internal readonly ref struct FitData
 {
@@ -30,5 +30,6 @@ internal readonly ref struct FitData
     /// <summary>How residuals are formed.</summary>
     public required ResidualScale Scale { get; init; }
 
+    /// <summary>Length of the columns.</summary>
     public int Count => AgeDays.Length;
 }

@@ -35,7 +35,7 @@ internal sealed class FitNumbers
         shape.Evaluate(q, data.Origin, data.AgeDays, log, default);
         bool relative = errors != ErrorModel.EqualVariance;
         (double scatter, double logLikelihood) = (0, 0);
-        for (int i = 0; i < data.Count; i++)
+        for (int i = 0; i < columns.Count; i++)
         {
             double logFitted = log[i] + point.LogScale;
             double fitted = Math.Exp(logFitted);

@@ -48,7 +48,12 @@ internal static class FitProfile
         return !fit.Errors.IsKnown && numbers.Sigma <= RoundingShare * size;
     }
 
-    private static FitData Data(GrowthFit fit, WeighInColumns columns) => columns.Data with { Weights = fit.Outcome.Weights };
+    private static FitData Data(GrowthFit fit, WeighInColumns columns)
+    {
+        double[] weights = new double[columns.Data.Count];
+        fit.Outcome.Weights.CopyTo(weights, 0);
+        return columns.Data with { Weights = weights };
+    }
 
     private static double LeastSumWithoutMatureWeight(FittedShape fit, in FitData data)
     {

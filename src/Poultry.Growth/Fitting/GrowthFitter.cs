@@ -59,7 +59,7 @@ internal static class GrowthFitter
             element *= numbers.Sigma * numbers.Sigma;
         }
 
-        return FitOutcome.Found(new FittedShape(family, data.Origin, hatchKilograms, point.LogScale, q, covariance), numbers, weights);
+        return FitOutcome.Found(new FittedShape(family, data.Origin, hatchKilograms, point.LogScale, q, covariance), numbers, weights[..columns.Count]);
     }
 
     /// <summary>The optimum of the error model: for iterated weights the point that reproduces its own weights.</summary>

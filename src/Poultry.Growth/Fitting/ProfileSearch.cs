@@ -23,19 +23,22 @@ internal ref struct ProfileSearch : IScalarFunction
     private readonly Span<double> q;
     private readonly Span<double> second;
     private readonly Span<double> workspace;
-    private double logScale;
 
-    private ProfileSearch(in FitData data, FittedShape fit, int parameter, double cut, Span<double> q, Span<double> workspace)
+    // The last point below the cut: from one far above it a search may not find back.
+    private readonly Span<double> inside;
+    private double insideLogScale;
+
+    private ProfileSearch(in FitData data, FittedShape fit, int parameter, double cut, Span<double> workspace)
     {
         this.data = data;
         (shape, this.parameter, this.cut) = (fit.Family.Shape, parameter, cut);
 
         // Weights, rates and halfway ages are above 0 by nature: their logarithm is searched.
         logarithmic = parameter < 2 || fit.Family == CurveFamilies.Lopez;
-        this.q = q;
-        second = workspace[..q.Length];
-        this.workspace = workspace[q.Length..];
-        logScale = fit.LogScale;
+        q = Workspace.Take(ref workspace, shape.Count);
+        second = Workspace.Take(ref workspace, shape.Count);
+        inside = Workspace.Take(ref workspace, shape.Count);
+        this.workspace = workspace;
     }
 
     /// <summary>The limits of one parameter.</summary>
@@ -49,23 +52,21 @@ internal ref struct ProfileSearch : IScalarFunction
     public static (double? Low, double? High) Limits(
         FittedShape fit, in FitData data, int parameter, double value, double step, double cut, double limitSum)
     {
-        Span<double> workspace = new double[fit.Family.Shape.Count + ShapeFit.WorkspaceLength(data.Count, fit.Family.Shape)];
-        ProfileSearch search = new(data, fit, parameter, cut, fit.Coordinates.ToArray(), workspace);
+        Span<double> workspace = new double[(3 * fit.Family.Shape.Count) + ShapeFit.WorkspaceLength(data.Count, fit.Family.Shape)];
+        ProfileSearch search = new(data, fit, parameter, cut, workspace);
         double start = search.logarithmic ? Math.Log(value) : value;
         double first = search.logarithmic ? Math.Min(step / value, 1) : step;
-        double? low = search.Bound(start, -first, limitSum);
-        fit.Coordinates.CopyTo(search.q);
-        search.logScale = fit.LogScale;
-        return (low, search.Bound(start, first, limitSum));
+        return (search.Bound(fit, start, -first, limitSum), search.Bound(fit, start, first, limitSum));
     }
 
     /// <summary>How far the least sum of squares at a value of the parameter lies above the cut.</summary>
     public double At(double x)
     {
+        inside.CopyTo(q);
         HeldValue held = HeldValue.Only(0).And(shape, parameter, logarithmic ? Math.Exp(x) : x);
         if (parameter == 0)
         {
-            shape.AimAtMatureWeight(x, logScale, q);
+            shape.AimAtMatureWeight(x, insideLogScale, q);
         }
 
         ShapePoint point = ShapeFit.Improve(data, shape, held, q, workspace);
@@ -81,36 +82,44 @@ internal ref struct ProfileSearch : IScalarFunction
             }
         }
 
-        logScale = point.LogScale;
-        if (shape.HasMatureWeight(q) || !shape.MoveToLimit(parameter, q))
+        double sum = point.SumOfSquares;
+        if (!shape.HasMatureWeight(q) && shape.MoveToLimit(parameter, q))
         {
-            return point.SumOfSquares - cut;
+            // No mature weight is allowed to be infinite: the best that is left at this value lies on the limit.
+            sum = ShapeFit.SumOfSquares(data, shape, q, workspace);
         }
 
-        // No mature weight is allowed to be infinite: the best that is left at this value lies on the limit.
-        return ShapeFit.SumOfSquares(data, shape, q, workspace) - cut;
+        if (sum <= cut)
+        {
+            q.CopyTo(inside);
+            insideLogScale = point.LogScale;
+        }
+
+        return sum - cut;
     }
 
-    private double? Bound(double start, double step, double limitSum)
+    private double? Bound(FittedShape fit, double start, double step, double limitSum)
     {
         if (limitSum < cut && shape.LimitIsTowards(parameter, upward: step > 0))
         {
             return null;
         }
 
-        double inside = start;
+        fit.Coordinates.CopyTo(inside);
+        insideLogScale = fit.LogScale;
+        double within = start;
         for (int doubling = 0; doubling < MostDoublings; doubling++)
         {
-            double outside = inside + step;
+            double outside = within + step;
             if (At(outside) > 0)
             {
                 double tolerance = Tolerance * Math.Abs(outside - start);
-                return RootFinding.Bracketed(ref this, Math.Min(inside, outside), Math.Max(inside, outside), tolerance, out double root)
+                return RootFinding.Bracketed(ref this, Math.Min(within, outside), Math.Max(within, outside), tolerance, out double root)
                     ? (logarithmic ? Math.Exp(root) : root)
                     : throw new InvalidOperationException("A profile limit between two of its values was not found.");
             }
 
-            inside = outside;
+            within = outside;
             step *= 2;
         }
 

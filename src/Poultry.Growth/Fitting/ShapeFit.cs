@@ -75,9 +75,12 @@ internal static class ShapeFit
         }
 
         // The scale belongs to the point returned, which need not be the last one looked at.
-        int residuals = problem.Residuals;
-        problem.Evaluate(free[..count], rest[..residuals], default);
         problem.Complete(free[..count], q, out _);
+        if (!problem.WasLastAt(q))
+        {
+            problem.Evaluate(free[..count], rest[..problem.Residuals], default);
+        }
+
         return new ShapePoint(result, problem.LogScale);
     }
 

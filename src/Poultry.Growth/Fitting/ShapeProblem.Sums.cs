@@ -1,98 +1,86 @@
+using System.Runtime.Intrinsics;
+using Poultry.Growth.Numerics;
+
 namespace Poultry.Growth.Fitting;
 
-/// <content>The three sums of squares, each with its best scale and exact derivatives.</content>
+/// <content>The three sums of squares, each with its best scale and exact derivatives, four weigh-ins at a time. Padding has no weight, and so no residual.</content>
 internal ref partial struct ShapeProblem
 {
     /// <summary>r = sqrt(w) (y - s phi), with s = sum w y phi / sum w phi².</summary>
     private bool InKilograms(bool fixedScale, ReadOnlySpan<double> columns, Span<double> byScale, Span<double> residuals, Span<double> jacobian)
     {
         // Weighted once and for all: r = rooted - s phi, both times the root of the weight. Spans of one known length spare the bounds checks.
-        int n = log.Length;
-        ReadOnlySpan<double> logs = log[..n];
-        ReadOnlySpan<double> root = roots[..n];
-        ReadOnlySpan<double> rooted = rootedKilograms[..n];
-        Span<double> phi = residuals[..n];
-        (double yPhi, double phi2) = (0, 0);
-        for (int i = 0; i < logs.Length; i++)
+        Lanes.Exp(log);
+        Span<Vector256<double>> phi = Lanes.Of(residuals);
+        ReadOnlySpan<Vector256<double>> root = Lanes.Of(roots)[..phi.Length];
+        ReadOnlySpan<Vector256<double>> rooted = Lanes.Of(rootedKilograms)[..phi.Length];
+        ReadOnlySpan<Vector256<double>> curve = Lanes.Of(log)[..phi.Length];
+        (Vector256<double> yPhis, Vector256<double> phi2s) = (default, default);
+        for (int i = 0; i < phi.Length; i++)
         {
-            double value = root[i] * Math.Exp(logs[i]);
-            phi[i] = value;
-            yPhi += rooted[i] * value;
-            phi2 += value * value;
+            phi[i] = root[i] * curve[i];
+            yPhis += rooted[i] * phi[i];
+            phi2s += phi[i] * phi[i];
         }
 
+        (double yPhi, double phi2) = (Vector256.Sum(yPhis), Vector256.Sum(phi2s));
         double scale = fixedScale ? Math.Exp(LogScale) : yPhi / phi2;
         LogScale = fixedScale ? LogScale : Math.Log(scale);
         for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
         {
-            ReadOnlySpan<double> column = columns.Slice(j * n, n);
-            Span<double> slopes = jacobian.Slice(j * n, n);
+            ReadOnlySpan<Vector256<double>> column = Lanes.Of(columns.Slice(j * log.Length, log.Length))[..phi.Length];
+            Span<Vector256<double>> slopes = Lanes.Of(jacobian.Slice(j * log.Length, log.Length))[..phi.Length];
             if (!fixedScale)
             {
-                (double yPhiL, double phi2L) = (0, 0);
-                for (int i = 0; i < column.Length; i++)
+                (Vector256<double> yPhiL, Vector256<double> phi2L) = (default, default);
+                for (int i = 0; i < phi.Length; i++)
                 {
-                    double phiL = phi[i] * column[i];
+                    Vector256<double> phiL = phi[i] * column[i];
                     yPhiL += phiL * rooted[i];
                     phi2L += phiL * phi[i];
                 }
 
-                byScale[j] = (yPhiL / yPhi) - (2 * phi2L / phi2);
+                byScale[j] = (Vector256.Sum(yPhiL) / yPhi) - (2 * Vector256.Sum(phi2L) / phi2);
             }
 
-            double shift = byScale[j];
-            for (int i = 0; i < column.Length; i++)
+            Vector256<double> shift = Vector256.Create(byScale[j]);
+            for (int i = 0; i < phi.Length; i++)
             {
                 slopes[i] = -scale * phi[i] * (column[i] + shift);
             }
         }
 
-        double sum = 0;
         for (int i = 0; i < phi.Length; i++)
         {
             phi[i] = rooted[i] - (scale * phi[i]);
-            sum += phi[i];
         }
 
-        return double.IsFinite(sum) && double.IsFinite(scale) && scale > 0;
+        return double.IsFinite(Lanes.Sum(residuals)) && double.IsFinite(scale) && scale > 0;
     }
 
     /// <summary>r = sqrt(w) (ln y - ln s - ln phi), with ln s the weighted mean of ln y - ln phi.</summary>
     private bool InLogarithms(bool fixedScale, ReadOnlySpan<double> columns, Span<double> byScale, Span<double> residuals, Span<double> jacobian)
     {
-        int n = data.Count;
-        if (!fixedScale)
-        {
-            (double sum, double total) = (0, 0);
-            for (int i = 0; i < n; i++)
-            {
-                sum += data.Weights[i];
-                total += data.Weights[i] * (data.LogKilograms[i] - log[i]);
-            }
-
-            LogScale = total / sum;
-            for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
-            {
-                byScale[j] = 0;
-                for (int i = 0; i < n; i++)
-                {
-                    byScale[j] -= data.Weights[i] * columns[(j * n) + i] / sum;
-                }
-            }
-        }
-
-        bool sound = double.IsFinite(LogScale);
+        int n = log.Length;
+        double sum = Lanes.Sum(data.Weights);
+        LogScale = fixedScale ? LogScale : (Lanes.Dot(data.Weights, data.LogKilograms) - Lanes.Dot(data.Weights, log)) / sum;
         for (int i = 0; i < n; i++)
         {
-            double root = roots[i];
-            residuals[i] = root * (data.LogKilograms[i] - LogScale - log[i]);
-            for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
+            residuals[i] = roots[i] * (data.LogKilograms[i] - LogScale - log[i]);
+        }
+
+        for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
+        {
+            ReadOnlySpan<double> column = columns.Slice(j * n, n);
+            Span<double> slopes = jacobian.Slice(j * n, n);
+            byScale[j] = fixedScale ? byScale[j] : -Lanes.Dot(data.Weights, column) / sum;
+            for (int i = 0; i < n; i++)
             {
-                jacobian[(j * n) + i] = -root * (columns[(j * n) + i] + byScale[j]);
+                slopes[i] = -roots[i] * (column[i] + byScale[j]);
             }
         }
 
-        return sound;
+        return double.IsFinite(LogScale);
     }
 
     /// <summary>
@@ -101,56 +89,52 @@ internal ref partial struct ShapeProblem
     /// </summary>
     private bool ByLikelihood(bool fixedScale, ReadOnlySpan<double> columns, Span<double> byScale, Span<double> residuals, Span<double> jacobian)
     {
-        int n = data.Count;
-        (double observations, double weights, double meanLog, double ratio) = (0, 0, 0, 0);
+        int n = log.Length;
+        double all = Lanes.Sum(data.Observations);
+        double geometric = Math.Exp(Lanes.Dot(data.Observations, log) / all);
+        Span<double> ratios = residuals[..n];
         for (int i = 0; i < n; i++)
         {
-            double z = Math.Exp(data.LogKilograms[i] - log[i]);
-            residuals[i] = z;
-            observations += data.Observations[i];
-            meanLog += data.Observations[i] * log[i];
-            weights += data.Weights[i];
-            ratio += data.Weights[i] * z;
+            ratios[i] = data.LogKilograms[i] - log[i];
         }
 
-        if (!fixedScale)
-        {
-            LogScale = Math.Log(ratio / weights);
-        }
-
-        double scale = Math.Exp(LogScale);
-        double geometric = Math.Exp(meanLog / observations);
-        bool sound = double.IsFinite(scale) && scale > 0 && double.IsFinite(geometric);
+        Lanes.Exp(ratios);
+        double ratio = Lanes.Dot(data.Weights, ratios);
+        LogScale = fixedScale ? LogScale : Math.Log(ratio / Lanes.Sum(data.Weights));
+        Vector256<double> scale = Vector256.Create(Math.Exp(LogScale));
+        Span<Vector256<double>> z = Lanes.Of(ratios);
+        ReadOnlySpan<Vector256<double>> root = Lanes.Of(roots)[..z.Length];
+        ReadOnlySpan<Vector256<double>> squaresWithin = Lanes.Of(data.Within)[..z.Length];
+        ReadOnlySpan<Vector256<double>> kilograms = Lanes.Of(data.Kilograms)[..z.Length];
+        ReadOnlySpan<Vector256<double>> weight = Lanes.Of(data.Weights)[..z.Length];
         for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
         {
-            ReadOnlySpan<double> column = columns.Slice(j * n, n);
-            (double meanL, double ratioL) = (0, 0);
-            for (int i = 0; i < n; i++)
+            ReadOnlySpan<double> columnOfLog = columns.Slice(j * n, n);
+            ReadOnlySpan<Vector256<double>> column = Lanes.Of(columnOfLog)[..z.Length];
+            Vector256<double> meanL = Vector256.Create(Lanes.Dot(data.Observations, columnOfLog) / all);
+            Vector256<double> ratioL = default;
+            for (int i = 0; i < z.Length; i++)
             {
-                meanL += data.Observations[i] * column[i] / observations;
-                ratioL += data.Weights[i] * residuals[i] * column[i];
+                ratioL += weight[i] * z[i] * column[i];
             }
 
-            double byLogScale = fixedScale ? byScale[j] : -ratioL / ratio;
-            Span<double> between = jacobian.Slice(2 * j * n, n);
-            Span<double> within = jacobian.Slice(((2 * j) + 1) * n, n);
-            for (int i = 0; i < n; i++)
+            Vector256<double> scaleL = scale * (fixedScale ? byScale[j] : -Vector256.Sum(ratioL) / ratio);
+            Span<Vector256<double>> between = Lanes.Of(jacobian.Slice(2 * j * n, n))[..z.Length];
+            Span<Vector256<double>> within = Lanes.Of(jacobian.Slice(((2 * j) + 1) * n, n))[..z.Length];
+            for (int i = 0; i < z.Length; i++)
             {
-                double z = residuals[i];
-                double root = geometric * roots[i];
-                between[i] = root * (((z - scale) * meanL) - (z * column[i]) - (scale * byLogScale));
-                within[i] = geometric * Math.Sqrt(data.Within[i]) * z / data.Kilograms[i] * (meanL - column[i]);
+                between[i] = geometric * root[i] * (((z[i] - scale) * meanL) - (z[i] * column[i]) - scaleL);
+                within[i] = geometric * Vector256.Sqrt(squaresWithin[i]) * z[i] / kilograms[i] * (meanL - column[i]);
             }
         }
 
-        for (int i = 0; i < n; i++)
+        Span<Vector256<double>> withinResiduals = Lanes.Of(residuals[n..])[..z.Length];
+        for (int i = 0; i < z.Length; i++)
         {
-            double z = residuals[i];
-            residuals[i] = geometric * roots[i] * (z - scale);
-            residuals[n + i] = geometric * Math.Sqrt(data.Within[i]) * z / data.Kilograms[i];
-            sound &= double.IsFinite(residuals[i]) && double.IsFinite(residuals[n + i]);
+            withinResiduals[i] = geometric * Vector256.Sqrt(squaresWithin[i]) * z[i] / kilograms[i];
+            z[i] = geometric * root[i] * (z[i] - scale);
         }
 
-        return sound;
+        return double.IsFinite(LogScale) && double.IsFinite(geometric) && double.IsFinite(Lanes.Sum(residuals));
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Poultry.Growth.Curves;
 using Poultry.Growth.Numerics;
 
@@ -34,10 +35,14 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
         hatchGradient = Workspace.Take(ref workspace, count);
         roots = Workspace.Take(ref workspace, data.Count);
         rootedKilograms = Workspace.Take(ref workspace, data.Count);
-        for (int i = 0; i < roots.Length; i++)
+        Span<Vector256<double>> root = Lanes.Of(roots);
+        Span<Vector256<double>> rooted = Lanes.Of(rootedKilograms)[..root.Length];
+        ReadOnlySpan<Vector256<double>> weights = Lanes.Of(data.Weights)[..root.Length];
+        ReadOnlySpan<Vector256<double>> kilograms = Lanes.Of(data.Kilograms)[..root.Length];
+        for (int i = 0; i < root.Length; i++)
         {
-            roots[i] = Math.Sqrt(data.Weights[i]);
-            rootedKilograms[i] = roots[i] * data.Kilograms[i];
+            root[i] = Vector256.Sqrt(weights[i]);
+            rooted[i] = root[i] * kilograms[i];
         }
     }
 
@@ -49,6 +54,9 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
     public readonly int Parameters => shape.Count - (held.Coordinate > 0 ? 1 : 0);
 
     public static int WorkspaceLength(int ages, int coordinates) => (ages * (3 + coordinates)) + (4 * coordinates);
+
+    /// <summary>Whether these coordinates were the last to be evaluated.</summary>
+    public readonly bool WasLastAt(ReadOnlySpan<double> all) => q.SequenceEqual(all);
 
     /// <summary>All coordinates from those that are free.</summary>
     public readonly bool Complete(ReadOnlySpan<double> free, Span<double> all, out double heldLogScale)

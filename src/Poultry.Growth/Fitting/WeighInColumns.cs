@@ -1,35 +1,49 @@
+using Poultry.Growth.Numerics;
 using Poultry.Growth.Weighing;
 
 namespace Poultry.Growth.Fitting;
 
-/// <summary>The weigh-ins of a series as columns of numbers, weighted as an error model asks.</summary>
+/// <summary>
+/// The weigh-ins of a series as columns of numbers, weighted as an error model asks. The columns end in whole fours (<see cref="Lanes"/>): the last weigh-in again, without weight.
+/// </summary>
 internal sealed class WeighInColumns
 {
     private readonly double[] columns;
-    private readonly int count;
+    private readonly int length;
 
     public WeighInColumns(WeighInSeries weighIns, ErrorModel errors)
     {
-        (count, Scale) = (weighIns.Count, errors.Scale);
-        columns = new double[6 * count];
+        (Count, Scale) = (weighIns.Count, errors.Scale);
+        length = Lanes.Padded(Count);
+        columns = new double[6 * length];
         double birdSpread = errors.CoefficientOfVariation ?? weighIns.PooledCoefficientOfVariation ?? ErrorModel.AssumedCoefficientOfVariation;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < Count; i++)
         {
             WeighIn weighIn = weighIns[i];
             (double weight, double within, double observations) = errors.Weigh(weighIn, birdSpread);
             columns[i] = weighIn.AgeDays;
-            columns[count + i] = weighIn.MeanKilograms;
-            columns[(2 * count) + i] = Math.Log(weighIn.MeanKilograms);
-            columns[(3 * count) + i] = weight;
-            columns[(4 * count) + i] = within;
-            columns[(5 * count) + i] = observations;
+            columns[length + i] = weighIn.MeanKilograms;
+            columns[(2 * length) + i] = Math.Log(weighIn.MeanKilograms);
+            columns[(3 * length) + i] = weight;
+            columns[(4 * length) + i] = within;
+            columns[(5 * length) + i] = observations;
             Observations += observations;
             if (i == 0 || weighIn.AgeDays > weighIns[i - 1].AgeDays)
             {
                 DifferentAges++;
             }
         }
+
+        for (int i = Count; i < length; i++)
+        {
+            columns[i] = columns[Count - 1];
+            columns[length + i] = columns[length + Count - 1];
+            columns[(2 * length) + i] = columns[(2 * length) + Count - 1];
+        }
     }
+
+    /// <summary>How many weigh-ins; the columns may be longer.</summary>
+    public int Count { get; }
 
     public int DifferentAges { get; }
 
@@ -63,5 +77,5 @@ internal sealed class WeighInColumns
         Scale = Scale,
     };
 
-    private ReadOnlySpan<double> Column(int column) => columns.AsSpan(column * count, count);
+    private ReadOnlySpan<double> Column(int column) => columns.AsSpan(column * length, length);
 }

@@ -22,31 +22,14 @@ internal static class Householder
         }
 
         double factor = 1 / divisor;
+        ReadOnlySpan<double> below = reflection[k..];
         for (; matrix.Length > 0; matrix = matrix[reflection.Length..])
         {
-            double product = 0;
-            for (int i = k; i < reflection.Length; i++)
-            {
-                product += reflection[i] * matrix[i];
-            }
-
-            product *= factor;
-            for (int i = k; i < reflection.Length; i++)
-            {
-                matrix[i] += product * reflection[i];
-            }
+            Span<double> column = matrix[k..reflection.Length];
+            Lanes.Add(factor * Lanes.Dot(below, column), below, column);
         }
     }
 
-    /// <summary>The sum of squares, in index order.</summary>
-    public static double Squares(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value * value;
-        }
-
-        return sum;
-    }
+    /// <summary>The sum of squares.</summary>
+    public static double Squares(ReadOnlySpan<double> values) => Lanes.Dot(values, values);
 }

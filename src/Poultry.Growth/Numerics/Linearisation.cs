@@ -5,8 +5,11 @@ internal ref struct Linearisation
 {
     private readonly int rows;
 
-    // The Jacobian column by column with the residuals as its last column: what reflects the one reflects the other.
+    // The Jacobian column by column with the residuals as its last column: each is freed of those before it.
     private readonly Span<double> matrix;
+
+    // R above its diagonal, column by column, with Q'r as its last column.
+    private readonly Span<double> triangle;
     private readonly Span<double> diagonal;
     private readonly Span<double> norms;
     private double explained;
@@ -15,6 +18,7 @@ internal ref struct Linearisation
     {
         this.rows = rows;
         matrix = Workspace.Take(ref workspace, rows * (columns + 1));
+        triangle = Workspace.Take(ref workspace, columns * (columns + 1));
         diagonal = Workspace.Take(ref workspace, columns);
         norms = Workspace.Take(ref workspace, columns);
     }
@@ -28,15 +32,15 @@ internal ref struct Linearisation
     public readonly double Explained => explained;
 
     /// <summary>R.</summary>
-    public readonly UpperTriangle Triangle => new(matrix, rows, diagonal);
+    public readonly UpperTriangle Triangle => new(triangle, norms.Length, diagonal);
 
     /// <summary>Q'r: the residuals seen from within the tangent plane.</summary>
-    public readonly ReadOnlySpan<double> Projection => matrix.Slice(rows * norms.Length, norms.Length);
+    public readonly ReadOnlySpan<double> Projection => triangle[(norms.Length * norms.Length)..];
 
     /// <summary>The lengths of the columns of J.</summary>
     public readonly ReadOnlySpan<double> Norms => norms;
 
-    public static int Length(int rows, int columns) => (rows * (columns + 1)) + (2 * columns);
+    public static int Length(int rows, int columns) => ((rows + columns) * (columns + 1)) + (2 * columns);
 
     /// <summary>Computes residuals and derivatives in one pass; false where they or the sum of squares are not finite.</summary>
     public bool Evaluate<TProblem>(ref TProblem problem, ReadOnlySpan<double> point)
@@ -56,16 +60,16 @@ internal ref struct Linearisation
     /// <summary>Factors what <see cref="Evaluate"/> computed; false where a derivative is not finite.</summary>
     public bool Factor()
     {
-        Span<double> rest = matrix;
+        int columns = norms.Length;
         bool lost = false;
-        explained = 0;
-        for (int k = 0; k < norms.Length; k++)
+        for (int k = 0; k < columns; k++)
         {
-            Span<double> column = rest[..rows];
-            rest = rest[rows..];
-            double corner = Householder.Reflect(column, k);
-            Householder.Apply(column, corner, k, rest);
-            double norm = Math.Sqrt(Householder.Squares(column[..k]) + (corner * corner));
+            // Gram and Schmidt's method, modified: with the residuals as one more column as sound as reflections, and no row apart.
+            ReadOnlySpan<double> column = matrix.Slice(k * rows, rows);
+            double squares = Lanes.Dot(column, column);
+            double corner = Math.Sqrt(squares);
+            ReadOnlySpan<double> above = triangle.Slice(k * columns, k);
+            double norm = Math.Sqrt(squares + Lanes.Dot(above, above));
             if (!double.IsFinite(norm))
             {
                 return false;
@@ -73,11 +77,18 @@ internal ref struct Linearisation
 
             diagonal[k] = corner;
             norms[k] = norm;
-            lost |= Math.Abs(corner) <= LeastSquares.RankCut * norm;
-            double seen = matrix[(rows * norms.Length) + k];
-            explained += seen * seen;
+            lost |= corner <= LeastSquares.RankCut * norm;
+            double inverse = squares > 0 ? 1 / squares : 0;
+            for (int j = k + 1; j <= columns; j++)
+            {
+                Span<double> other = matrix.Slice(j * rows, rows);
+                double share = inverse * Lanes.Dot(column, other);
+                Lanes.Add(-share, column, other);
+                triangle[(j * columns) + k] = share * corner;
+            }
         }
 
+        explained = Lanes.Dot(Projection, Projection);
         Certificate = lost ? 1 : Math.Sqrt(explained / SumOfSquares);
         return true;
     }

@@ -2,6 +2,7 @@ using Poultry.Growth.Carcass;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
+using static Poultry.Growth.Tests.Conformance.OutsideCheck;
 
 namespace Poultry.Growth.Tests.Conformance;
 
@@ -19,17 +20,17 @@ internal static class CarcassChecks
 
     public static IReadOnlyList<OutsideCheck> All { get; } =
     [
-        Read("C-A1a", "1406.9 g with neck of 1892.5 g live, Ross 308", Kokoszynski, "%", 74.34, 0.01, () => Dressed(1892.5, 1406.9)),
-        Read("C-A1b", "1288.2 g with neck of 1753.3 g live, JV", Kokoszynski, "%", 73.47, 0.01, () => Dressed(1753.3, 1288.2)),
-        Read("C-A1c", "the ratio shipped for Ross 308 against that of the means (printed 74.5)", Kokoszynski, "%", 74.34, 0.2, () => Shipped("ross308-2008")),
-        Read("C-A1d", "the ratio shipped for JV against that of the means (printed 73.3)", Kokoszynski, "%", 73.47, 0.2, () => Shipped("jv-2008")),
+        Derived("C-A1a", "1406.9 g with neck of 1892.5 g live, Ross 308", Kokoszynski, "%", 74.34, 0.01, () => Dressed(1892.5, 1406.9)),
+        Derived("C-A1b", "1288.2 g with neck of 1753.3 g live, JV", Kokoszynski, "%", 73.47, 0.01, () => Dressed(1753.3, 1288.2)),
+        Derived("C-A1c", "the ratio shipped for Ross 308 against that of the means (printed 74.5)", Kokoszynski, "%", 74.34, 0.2, () => Shipped("ross308-2008")),
+        Derived("C-A1d", "the ratio shipped for JV against that of the means (printed 73.3)", Kokoszynski, "%", 73.47, 0.2, () => Shipped("jv-2008")),
         Derived("C-A2", "1697 g of 2229.9 g live, Ross 308 at 42 d", Biesiada, "%", 76.10, 0.01, () => Shipped("ross308-2011")),
         new("C-A3a", "103.3 units live at 72 %, ready to cook", Kiepper, HowKnown.Secondary, "-", 74.4, 0.05, () => Yield(103.3).Carcass.Weight.Kilograms),
         new("C-A3b", "the same, by-product", Kiepper, HowKnown.Secondary, "-", 28.9, 0.05, () => Yield(103.3).Lines.Single(line => line.Kind == BalanceKind.ByDifference).Weight.Likely.Kilograms),
-        Read("C-A4a", "abdominal fat of a male of 2.43 kg, 10.8 g/kg at 56 d", Gous, "g", 26.2, 0.05, () => Fat(Sex.Male, 56, 2.43)),
-        Read("C-A4b", "abdominal fat of a female of 1.60 kg, 15.7 g/kg at 42 d", Gous, "g", 25.1, 0.05, () => Fat(Sex.Female, 42, 1.60)),
-        Read("C-A5a", "breast 18.01 and leg 23.56 % together, 90 d", Slow, "%", 41.57, 0.005, () => Lean(CutSets.SlowLocal90Days)),
-        Read("C-A5b", "breast 18.84 and leg 24.84 % together, 100 d", Slow, "%", 43.68, 0.005, () => Lean(CutSets.SlowLocal100Days)),
+        Derived("C-A4a", "abdominal fat of a male of 2.43 kg, 10.8 g/kg at 56 d", Gous, "g", 26.2, 0.05, () => Fat(Sex.Male, 56, 2.43)),
+        Derived("C-A4b", "abdominal fat of a female of 1.60 kg, 15.7 g/kg at 42 d", Gous, "g", 25.1, 0.05, () => Fat(Sex.Female, 42, 1.60)),
+        Derived("C-A5a", "breast 18.01 and leg 23.56 % together, 90 d", Slow, "%", 41.57, 0.005, () => Lean(CutSets.SlowLocal90Days)),
+        Derived("C-A5b", "breast 18.84 and leg 24.84 % together, 100 d", Slow, "%", 43.68, 0.005, () => Lean(CutSets.SlowLocal100Days)),
         Read("C-A6a", "March 2019, 12.6 of 5200 M lb live", Nass, "%", 0.24, 0.005, () => AnteMortem(12.6, 5200)),
         Read("C-A6b", "March 2019, 34.4 M lb condemned beside 3940 passed", Nass, "%", 0.87, 0.005, () => PostMortem(34.4, 3940)),
         Read("C-A7a", "November 2015, 11.6 of 4800 M lb live", Nass, "%", 0.24, 0.005, () => AnteMortem(11.6, 4800)),
@@ -61,12 +62,6 @@ internal static class CarcassChecks
     ];
 
     private static ChillWater Chilled => ChillWater.Weighed(Mass.FromGrams(1700), Mass.FromGrams(1768));
-
-    private static OutsideCheck Read(string id, string what, string source, string unit, double expected, double tolerance, Func<double> computed) =>
-        new(id, what, source, HowKnown.ReadInSource, unit, expected, tolerance, computed);
-
-    private static OutsideCheck Derived(string id, string what, string source, string unit, double expected, double tolerance, Func<double> computed) =>
-        new(id, what, source, HowKnown.Derived, unit, expected, tolerance, computed);
 
     private static IEnumerable<OutsideCheck> Set(string id, CutSet set, params (double Percent, string Piece)[] rows) => rows.Select((row, at) => new OutsideCheck(
         id + (char)('a' + at),

@@ -2,6 +2,7 @@ using Poultry.Growth.Evidence;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Tests.Conformance.FeedTables;
+using static Poultry.Growth.Tests.Conformance.OutsideCheck;
 
 namespace Poultry.Growth.Tests.Conformance;
 
@@ -27,7 +28,6 @@ internal static class FeedingChecks
         "Effective energy of a feed for birds, the weekly table of 1994 and its water table are known from memory only and are not in the library.",
         "No table of feed eaten by fast-growing birds outdoors was to be had; no cost of ranging in meat birds was ever measured.",
         "Breast-meat allometry, parameter tables of several growth models and a citable equation of shrink off feed were not obtained.",
-        "Predicted against printed feed, by week and model: [feed tables](feed-tables.md).",
     ];
 
     private static IEnumerable<OutsideCheck> Maintenance()
@@ -126,8 +126,8 @@ internal static class FeedingChecks
             for (int i = 0; i < weights.Length; i++)
             {
                 (double weight, double expected) = (weights[i], column.Expected[i]);
-                yield return new(
-                    FormattableString.Invariant($"C{column.Id}-{weight}"), FormattableString.Invariant($"{column.What} at {weight} g"), Composition, HowKnown.Derived, column.Unit, expected, column.Tolerance,
+                yield return Recomputed(
+                    FormattableString.Invariant($"C{column.Id}-{weight}"), FormattableString.Invariant($"{column.What} at {weight} g"), Composition, column.Unit, expected, column.Tolerance,
                     () => column.Computed(weight));
             }
         }
@@ -137,24 +137,24 @@ internal static class FeedingChecks
     {
         EnergyNeed At(double kilograms, double gain, double celsius) =>
             EnergyModel.HeatProduction.Need(Sex.Male, Kilograms(kilograms), GramsPerDay(gain), Celsius(celsius), Age.FromDays(35));
-        yield return new("H1", "heat of 2 kg", Heat, HowKnown.Derived, "kcal/d", 365.6, 0.05, () => PerDay(At(2, 95, 21).Maintenance));
-        yield return new("H2", "retained, 95 g/d", Heat, HowKnown.Derived, "kcal/d", 192.7, 0.05, () => PerDay(At(2, 95, 21).Gain));
-        yield return new("H3", "all, at 21 °C", Heat, HowKnown.Derived, "kcal/d", 558.3, 0.05, () => PerDay(At(2, 95, 21).Total));
+        yield return Recomputed("H1", "heat of 2 kg", Heat, "kcal/d", 365.6, 0.05, () => PerDay(At(2, 95, 21).Maintenance));
+        yield return Recomputed("H2", "retained, 95 g/d", Heat, "kcal/d", 192.7, 0.05, () => PerDay(At(2, 95, 21).Gain));
+        yield return Recomputed("H3", "all, at 21 °C", Heat, "kcal/d", 558.3, 0.05, () => PerDay(At(2, 95, 21).Total));
         foreach ((double celsius, double expected) in new[] { (5, 71.3), (13, 35.7), (32, 4.7), (35, 27.0) })
         {
-            yield return new(FormattableString.Invariant($"H4-{celsius}"), FormattableString.Invariant($"temperature term at {celsius} °C"), Heat, HowKnown.Derived, "kcal/d", expected, 0.05, () => PerDay(At(2, 95, celsius).TemperatureTerm));
+            yield return Recomputed(FormattableString.Invariant($"H4-{celsius}"), FormattableString.Invariant($"temperature term at {celsius} °C"), Heat, "kcal/d", expected, 0.05, () => PerDay(At(2, 95, celsius).TemperatureTerm));
         }
 
-        yield return new("H5a", "heat of 1 kg", Heat, HowKnown.Derived, "kcal/d", 218.9, 0.05, () => PerDay(At(1, 75, 21).Maintenance));
-        yield return new("H5b", "retained, 75 g/d", Heat, HowKnown.Derived, "kcal/d", 143.0, 0.05, () => PerDay(At(1, 75, 21).Gain));
+        yield return Recomputed("H5a", "heat of 1 kg", Heat, "kcal/d", 218.9, 0.05, () => PerDay(At(1, 75, 21).Maintenance));
+        yield return Recomputed("H5b", "retained, 75 g/d", Heat, "kcal/d", 143.0, 0.05, () => PerDay(At(1, 75, 21).Gain));
         foreach ((string table, double[] expected) in new[] { ("objectives 2012 male", new double[] { 1198, 4786, 10099 }), ("objectives 2012 female", [1181, 4509, 9350]) })
         {
             for (int i = 0; i < 3; i++)
             {
                 int week = 3 * (i + 1);
                 double grams = expected[i];
-                yield return new(
-                    FormattableString.Invariant($"H6-{table[^6..].Trim()}-{week}"), FormattableString.Invariant($"cumulative feed on the weights of {table}, week {week}"), Heat, HowKnown.Derived, "g", grams, 0.003 * grams,
+                yield return Recomputed(
+                    FormattableString.Invariant($"H6-{table[^6..].Trim()}-{week}"), FormattableString.Invariant($"cumulative feed on the weights of {table}, week {week}"), Heat, "g", grams, 0.003 * grams,
                     () => FeedTable.Named(table).Predicted(FeedTableModel.Default)[week]);
             }
         }
@@ -239,8 +239,8 @@ internal static class FeedingChecks
         {
             string what = FormattableString.Invariant($"feed to 56 d at {row.Celsius} °C against the standard house");
             string id = FormattableString.Invariant($"X3-{row.Celsius}");
-            yield return new(id + "a", what + ", default model", Heat, HowKnown.Derived, "%", row.Heat, 0.05, () => FeedTable.Named("objectives 2012 male").Excess(FeedTableModel.Default, Temperatures.Constant(Celsius(row.Celsius)), 8));
-            yield return new(id + "b", what + ", Sakomura 2005", Heat, HowKnown.Derived, "%", row.Sakomura, 0.05, () => FeedTable.Named("objectives 2012 male").Excess(FeedTableModel.Sakomura, Temperatures.Constant(Celsius(row.Celsius)), 8));
+            yield return Recomputed(id + "a", what + ", default model", Heat, "%", row.Heat, 0.05, () => FeedTable.Named("objectives 2012 male").Excess(FeedTableModel.Default, Temperatures.Constant(Celsius(row.Celsius)), 8));
+            yield return Recomputed(id + "b", what + ", Sakomura 2005", Heat, "%", row.Sakomura, 0.05, () => FeedTable.Named("objectives 2012 male").Excess(FeedTableModel.Sakomura, Temperatures.Constant(Celsius(row.Celsius)), 8));
         }
     }
 

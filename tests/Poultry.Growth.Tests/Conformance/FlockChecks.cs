@@ -1,5 +1,6 @@
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Conformance;
 
@@ -23,6 +24,8 @@ internal static class FlockChecks
         .. At(30, 8.50, 3.00, 5.49, 8.1),
         new("V4", "carbon dioxide of 1,000 birds of 2 kg, heat by CIGR", Pedersen, HowKnown.Derived, "m3/h", 3.304, 0.0005,
             () => CarbonDioxide.OfBirds.With(1000 * BirdHeat.Cigr2002.Total(Kilograms(2))).CubicMetersPerHour),
+        OutsideCheck.Recomputed("S1", "chance of at most 282 of 300 alive after a week with 4.96 % lost, no spread between batches", "R 4.2.2, pbinom(282, 300, 0.9504)", "-", 0.236498269409, 1e-12,
+            () => Survival.ByWeek([Probability.FromPercent(4.96)], logSpread: 0).ChanceAtMost(282, 300, Age.Hatch, Age.FromDays(7)).Fraction),
     ];
 
     public static IReadOnlyList<string> NotChecked { get; } =

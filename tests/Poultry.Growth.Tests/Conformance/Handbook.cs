@@ -1,3 +1,4 @@
+using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
 
@@ -41,6 +42,11 @@ internal static class Handbook
         Tables[table].Days.Zip(Tables[table].Grams)
             .Where(row => row.First >= fromDays && row.First <= toDays)
             .Select(row => WeighIn.Mean(Age.FromDays(row.First), Mass.FromGrams(row.Second), birds)));
+
+    /// <summary>A copy of the NRC's table and a transcription of the objectives were read, of the others the source.</summary>
+    public static HowKnown HowKnown(string table) => table.StartsWith("NRC", StringComparison.Ordinal) || table.StartsWith("objectives", StringComparison.Ordinal)
+        ? Evidence.HowKnown.Secondary
+        : Evidence.HowKnown.ReadInSource;
 
     /// <summary>The printed weight at an age of the table.</summary>
     public static double GramsAt(string table, double days) => Tables[table].Grams[Array.IndexOf(Tables[table].Days, days)];

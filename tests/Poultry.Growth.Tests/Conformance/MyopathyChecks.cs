@@ -1,6 +1,7 @@
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Primitives;
+using static Poultry.Growth.Tests.Conformance.OutsideCheck;
 
 namespace Poultry.Growth.Tests.Conformance;
 
@@ -23,8 +24,8 @@ internal static class MyopathyChecks
     [
         new("C1", "muscles at 45 d, no cycles", Trial, HowKnown.ReadInSource, "%", 0, 0, () => FlappingResponse.At(0).Percent),
         new("C2", "muscles at 45 d, 5 cycles; the trial saw 0 % and the model may say up to 4.6 %", Trial, HowKnown.Derived, "%", 1.13, 0.05, () => FlappingResponse.At(5).Percent),
-        new("C2low", "low end at 5 cycles, 40 muscles a group, 95 %", Arithmetic, HowKnown.Derived, "%", 0.1, 0.1, () => FlappingResponse.RangeAt(5, 0.95).Low!.Value.Percent),
-        new("C2high", "high end at 5 cycles, 40 muscles a group, 95 %; half a point for the prior chosen", Arithmetic, HowKnown.Derived, "%", 4.6, 0.5, () => FlappingResponse.RangeAt(5, 0.95).High!.Value.Percent),
+        Recomputed("C2low", "low end at 5 cycles, 40 muscles a group, 95 %", Arithmetic, "%", 0.1, 0.1, () => FlappingResponse.RangeAt(5, 0.95).Low!.Value.Percent),
+        Recomputed("C2high", "high end at 5 cycles, 40 muscles a group, 95 %; half a point for the prior chosen", Arithmetic, "%", 4.6, 0.5, () => FlappingResponse.RangeAt(5, 0.95).High!.Value.Percent),
         new("C3a", "muscles at 45 d, 10 cycles (fitted)", Trial, HowKnown.ReadInSource, "%", 7.0, 0.1, () => FlappingResponse.At(10).Percent),
         new("C3b", "muscles at 45 d, 20 cycles (fitted)", Trial, HowKnown.ReadInSource, "%", 33, 0.1, () => FlappingResponse.At(20).Percent),
         .. Susceptibility(("C4a", 26, Sex.Male, 0.10), ("C4b", 33, Sex.Male, 0.43), ("C4c", 33, Sex.Female, 0), ("C4d", 36, Sex.Male, 0.57), ("C4e", 36, Sex.Female, 0.18)),
@@ -39,22 +40,22 @@ internal static class MyopathyChecks
             () => EventRisk.LayerType.For(DisturbanceLog.Of(Disturbance.At(Age.FromDays(45), "trial", FlappingDose.Of(Probability.FromFraction(1), 20))), Age.FromDays(52), Sex.Male).Events[0].Birds!.Value.Percent),
         .. Stages((1, LesionStage.Red, LesionStage.Pink), (3, LesionStage.Red, LesionStage.Pink), (5, LesionStage.Green, LesionStage.Grey), (7, LesionStage.Green, LesionStage.Grey), (14, LesionStage.Green, LesionStage.Grey)),
         .. Doses((5, 1.1, 1.5), (10, 7.0, 9.2), (15, 18.4, 23.8), (20, 33, 41)),
-        new("C9i", "birds at 20 cycles, sides independent", Arithmetic, HowKnown.Derived, "%", 55, 0.4, () => LesionSides.Independent.Birds(FlappingResponse.At(20)).Percent),
+        Recomputed("C9i", "birds at 20 cycles, sides independent", Arithmetic, "%", 55, 0.4, () => LesionSides.Independent.Birds(FlappingResponse.At(20)).Percent),
         .. Sides((0.01, 1.50), (0.07, 1.52), (0.33, 1.60)),
-        new("C11a", "birds that must do 10 cycles for 0.75 % of birds", Arithmetic, HowKnown.Derived, "%", 8.1, 0.1, () => 100 * 0.75 / LesionSides.Usual.Birds(FlappingResponse.At(10)).Percent),
-        new("C11b", "birds that must do 20 cycles for 0.75 % of birds", Arithmetic, HowKnown.Derived, "%", 1.8, 0.1, () => 100 * 0.75 / LesionSides.Usual.Birds(FlappingResponse.At(20)).Percent),
-        new("C12a", "cockerels of 35 d, 5 %, 15 cycles, 7 d before: birds that flapped", Arithmetic, HowKnown.Derived, "%", 12.6, 0.05, () => Event(Sex.Male, 35, 42, 5, 15).Events[0].Birds!.Value.Percent),
-        new("C12b", "the same, all birds", Arithmetic, HowKnown.Derived, "%", 0.69, 0.01, () => Event(Sex.Male, 35, 42, 5, 15).Affected!.Value.Percent),
-        new("C12c", "the same, pullets", Arithmetic, HowKnown.Derived, "%", 0.17, 0.01, () => Event(Sex.Female, 35, 42, 5, 15).Affected!.Value.Percent),
-        new("C12d", "susceptibility of pullets at 35 d", Arithmetic, HowKnown.Derived, "-", 0.091, 0.0005, () => AgeSusceptibility.Published.Share(Age.FromDays(35), Sex.Female).Fraction),
-        new("C13a", "cockerels of 44 d, 10 %, 20 cycles, 1 d before: share that shows", Arithmetic, HowKnown.Derived, "-", 0.333, 0.0005, () => Event(Sex.Male, 44, 45, 10, 20).Events[0].Visible.Fraction),
-        new("C13b", "the same, birds that flapped", Arithmetic, HowKnown.Derived, "%", 39.5, 0.05, () => Event(Sex.Male, 44, 45, 10, 20).Events[0].Birds!.Value.Percent),
-        new("C13c", "the same, all birds", Arithmetic, HowKnown.Derived, "%", 1.37, 0.02, () => Event(Sex.Male, 44, 45, 10, 20).Affected!.Value.Percent),
+        Recomputed("C11a", "birds that must do 10 cycles for 0.75 % of birds", Arithmetic, "%", 8.1, 0.1, () => 100 * 0.75 / LesionSides.Usual.Birds(FlappingResponse.At(10)).Percent),
+        Recomputed("C11b", "birds that must do 20 cycles for 0.75 % of birds", Arithmetic, "%", 1.8, 0.1, () => 100 * 0.75 / LesionSides.Usual.Birds(FlappingResponse.At(20)).Percent),
+        Recomputed("C12a", "cockerels of 35 d, 5 %, 15 cycles, 7 d before: birds that flapped", Arithmetic, "%", 12.6, 0.05, () => Event(Sex.Male, 35, 42, 5, 15).Events[0].Birds!.Value.Percent),
+        Recomputed("C12b", "the same, all birds", Arithmetic, "%", 0.69, 0.01, () => Event(Sex.Male, 35, 42, 5, 15).Affected!.Value.Percent),
+        Recomputed("C12c", "the same, pullets", Arithmetic, "%", 0.17, 0.01, () => Event(Sex.Female, 35, 42, 5, 15).Affected!.Value.Percent),
+        Recomputed("C12d", "susceptibility of pullets at 35 d", Arithmetic, "-", 0.091, 0.0005, () => AgeSusceptibility.Published.Share(Age.FromDays(35), Sex.Female).Fraction),
+        Recomputed("C13a", "cockerels of 44 d, 10 %, 20 cycles, 1 d before: share that shows", Arithmetic, "-", 0.333, 0.0005, () => Event(Sex.Male, 44, 45, 10, 20).Events[0].Visible.Fraction),
+        Recomputed("C13b", "the same, birds that flapped", Arithmetic, "%", 39.5, 0.05, () => Event(Sex.Male, 44, 45, 10, 20).Events[0].Birds!.Value.Percent),
+        Recomputed("C13c", "the same, all birds", Arithmetic, "%", 1.37, 0.02, () => Event(Sex.Male, 44, 45, 10, 20).Affected!.Value.Percent),
         .. Means((0.8, -5.16), (1.2, -5.54), (1.6, -6.06)),
         .. Updates("a", 300, 0, 0.218, 0.023, 0.745),
         .. Updates("b", 300, 5, 1.394, 0.465, 2.88),
         .. Updates("c", 1000, 8, 0.758, 0.337, 1.36),
-        new("C16", "meat lost of an affected bird of 2.6 kg", Arithmetic, HowKnown.Derived, "kg", 0.156, 1e-12, () => MeatAtRisk.OfLiveWeight(Mass.FromKilograms(2.6)).PerAffectedBird.Kilograms),
+        Recomputed("C16", "meat lost of an affected bird of 2.6 kg", Arithmetic, "kg", 0.156, 1e-12, () => MeatAtRisk.OfLiveWeight(Mass.FromKilograms(2.6)).PerAffectedBird.Kilograms),
         .. Bilateral((25, 1.60), (50, 1.33), (75, 1.14)),
         new("C18", "odds of two crosses, 1.27 % of 64,300 and 0.35 % of 56,400; high over low in the model", Survey, HowKnown.Derived, "-", 3.66, 0.02, () => Strain(StrainRisk.High) / Strain(StrainRisk.Low)),
         .. Farm("B2a", [0, 0, 0, 0, 0, 0, 0, 0, 0, 0], [0.0123, 0.0363, 0.0981], [0.857, 1.272, 1.893], [0.026, 0.085, 0.318], [0.0031, 0.0359, 0.4017]),
@@ -94,31 +95,31 @@ internal static class MyopathyChecks
         "C8" + (char)('a' + at), FormattableString.Invariant($"most likely look {row.Days} d after flapping is {row.First} or {row.Second} (fitted; 1: yes)"), Killed, HowKnown.ReadInSource, "-", 1, 0,
         () => Enum.GetValues<LesionStage>().MaxBy(stage => LesionStages.Chance(stage, Duration.FromDays(row.Days)).Fraction) is var likeliest && (likeliest == row.First || likeliest == row.Second) ? 1 : 0));
 
-    private static IEnumerable<OutsideCheck> Doses(params (double Cycles, double Muscles, double Birds)[] rows) => rows.SelectMany((row, at) => new OutsideCheck[]
+    private static IEnumerable<OutsideCheck> Doses(params (double Cycles, double Muscles, double Birds)[] rows) => rows.SelectMany((row, at) => new[]
     {
-        new("C9" + (char)('a' + (2 * at)), FormattableString.Invariant($"muscles at {row.Cycles} cycles"), Arithmetic, HowKnown.Derived, "%", row.Muscles, 0.4, () => FlappingResponse.At(row.Cycles).Percent),
-        new("C9" + (char)('b' + (2 * at)), FormattableString.Invariant($"birds at {row.Cycles} cycles"), Arithmetic, HowKnown.Derived, "%", row.Birds, 0.4, () => LesionSides.Usual.Birds(FlappingResponse.At(row.Cycles)).Percent),
+        Recomputed("C9" + (char)('a' + (2 * at)), FormattableString.Invariant($"muscles at {row.Cycles} cycles"), Arithmetic, "%", row.Muscles, 0.4, () => FlappingResponse.At(row.Cycles).Percent),
+        Recomputed("C9" + (char)('b' + (2 * at)), FormattableString.Invariant($"birds at {row.Cycles} cycles"), Arithmetic, "%", row.Birds, 0.4, () => LesionSides.Usual.Birds(FlappingResponse.At(row.Cycles)).Percent),
     });
 
-    private static IEnumerable<OutsideCheck> Sides(params (double Muscles, double Sides)[] rows) => rows.Select((row, at) => new OutsideCheck(
-        "C10" + (char)('a' + at), FormattableString.Invariant($"affected sides of an affected bird at {100 * row.Muscles} % of muscles"), Arithmetic, HowKnown.Derived, "-", row.Sides, 0.01,
+    private static IEnumerable<OutsideCheck> Sides(params (double Muscles, double Sides)[] rows) => rows.Select((row, at) => Recomputed(
+        "C10" + (char)('a' + at), FormattableString.Invariant($"affected sides of an affected bird at {100 * row.Muscles:G3} % of muscles"), Arithmetic, "-", row.Sides, 0.01,
         () => LesionSides.Usual.SidesPerBird(MusclePrevalence.Of(Probability.FromFraction(row.Muscles)))));
 
-    private static IEnumerable<OutsideCheck> Means(params (double Sigma, double Mu)[] rows) => rows.Select((row, at) => new OutsideCheck(
-        "C14" + (char)('a' + at), FormattableString.Invariant($"mean at mu {row.Mu}, sigma {row.Sigma}"), Arithmetic, HowKnown.Derived, "%", 0.78, 0.01, () => At(row.Mu, row.Sigma).Mean.Percent));
+    private static IEnumerable<OutsideCheck> Means(params (double Sigma, double Mu)[] rows) => rows.Select((row, at) => Recomputed(
+        "C14" + (char)('a' + at), FormattableString.Invariant($"mean at mu {row.Mu}, sigma {row.Sigma}"), Arithmetic, "%", 0.78, 0.01, () => At(row.Mu, row.Sigma).Mean.Percent));
 
     /// <summary>Within 2 % of each figure.</summary>
     private static IEnumerable<OutsideCheck> Updates(string id, int opened, int found, double mean, double low, double high)
     {
         BatchPrevalence After() => At(-5.54, 1.2).After(LesionInspection.Of(opened, found));
         string what = FormattableString.Invariant($"{found} of {opened} found, mu -5.54, sigma 1.2: ");
-        yield return new("C15" + id, what + "mean", Arithmetic, HowKnown.Derived, "%", mean, 0.02 * mean, () => After().Mean.Percent);
-        yield return new("C15" + id + "low", what + "2.5 %", Arithmetic, HowKnown.Derived, "%", low, 0.02 * low, () => After().IntervalAt(0.95).Low!.Value.Percent);
-        yield return new("C15" + id + "high", what + "97.5 %", Arithmetic, HowKnown.Derived, "%", high, 0.02 * high, () => After().IntervalAt(0.95).High!.Value.Percent);
+        yield return Recomputed("C15" + id, what + "mean", Arithmetic, "%", mean, 0.02 * mean, () => After().Mean.Percent);
+        yield return Recomputed("C15" + id + "low", what + "2.5 %", Arithmetic, "%", low, 0.02 * low, () => After().IntervalAt(0.95).Low!.Value.Percent);
+        yield return Recomputed("C15" + id + "high", what + "97.5 %", Arithmetic, "%", high, 0.02 * high, () => After().IntervalAt(0.95).High!.Value.Percent);
     }
 
-    private static IEnumerable<OutsideCheck> Bilateral(params (double Percent, double Ratio)[] rows) => rows.Select((row, at) => new OutsideCheck(
-        "C17" + (char)('a' + at), FormattableString.Invariant($"birds over muscles where {row.Percent} % of affected birds have both sides"), Arithmetic, HowKnown.Derived, "-", row.Ratio, 0.01,
+    private static IEnumerable<OutsideCheck> Bilateral(params (double Percent, double Ratio)[] rows) => rows.Select((row, at) => Recomputed(
+        "C17" + (char)('a' + at), FormattableString.Invariant($"birds over muscles where {row.Percent} % of affected birds have both sides"), Arithmetic, "-", row.Ratio, 0.01,
         () => LesionSides.OfBilateralShare(Probability.FromPercent(row.Percent)).Birds(MusclePrevalence.FromPercent(0.01)).Percent / 0.01));
 
     /// <summary>Ten batches or three, 400 birds opened of each: 5, 50 and 95 % points, within 1 % (of s 1.5 %) and half the last printed digit.</summary>
@@ -129,8 +130,8 @@ internal static class MyopathyChecks
         double[] Points<T>(Estimate<T> estimate, Func<T, double> number)
             where T : struct, IComparable<T> => [number(estimate.Interval.Low!.Value), number(estimate.Value), number(estimate.Interval.High!.Value)];
 
-        IEnumerable<OutsideCheck> Rows(string name, string unit, double[] expected, double part, double lastDigit, Func<double[]> got) => expected.Select((value, at) => new OutsideCheck(
-            id + name[0] + (char)('1' + at), what + name + (at == 0 ? ", 5 %" : at == 1 ? ", 50 %" : ", 95 %"), Pooled, HowKnown.Derived, unit, value, (part * value) + (lastDigit / 2), () => got()[at]));
+        IEnumerable<OutsideCheck> Rows(string name, string unit, double[] expected, double part, double lastDigit, Func<double[]> got) => expected.Select((value, at) => Recomputed(
+            id + name[0] + (char)('1' + at), what + name + (at == 0 ? ", 5 %" : at == 1 ? ", 50 %" : ", 95 %"), Pooled, unit, value, (part * value) + (lastDigit / 2), () => got()[at]));
 
         return
         [

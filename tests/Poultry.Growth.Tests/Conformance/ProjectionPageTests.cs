@@ -1,22 +1,12 @@
 using System.Globalization;
 using System.Text;
-using Poultry.Growth.Evidence;
-using Poultry.Growth.Fitting;
-using Poultry.Growth.Primitives;
-using Poultry.Growth.Tests.Conformance.ChickWeight;
 using Poultry.Growth.Tests.Docs;
-using Poultry.Growth.Tests.Fitting;
-using Poultry.Growth.Weighing;
 
 namespace Poultry.Growth.Tests.Conformance;
 
 /// <summary>Real series with their ends left out: the page docs/conformance/projection.md.</summary>
 public class ProjectionPageTests
 {
-    private static readonly double[] Stops = [21, 28, 35, 42];
-    private static readonly string[] Tables = ["objectives 2012 female", "objectives 2012 male", "NRC 1984 male", "NRC 1984 female", "Poultry CRC male", "Poultry CRC female"];
-    private static readonly int[] Diets = [1, 2, 3, 4];
-
     [Fact]
     public void The_page_of_ends_left_out_is_fresh() => GeneratedPage.ShouldBeFresh("docs/conformance/projection.md", Page());
 
@@ -24,7 +14,7 @@ public class ProjectionPageTests
     [Fact]
     public void Printed_weights_lie_inside_and_the_median_error_is_at_most_5_percent()
     {
-        LeftOut[] all = [.. Tables.SelectMany(table => Stops.Select(stop => LeftOut.Of(table, stop)))];
+        LeftOut[] all = [.. LeftOut.OfTables];
 
         all.Should().HaveCount(24);
         all.Count(one => one.Inside).Should().BeGreaterThanOrEqualTo(23);
@@ -35,7 +25,7 @@ public class ProjectionPageTests
     [Fact]
     public void ChickWeight_diets_are_foreseen_better_by_the_other_diets_than_by_the_shipped_prior()
     {
-        (string Plain, LeftOut Shipped, LeftOut Own)[] diets = [.. Diets.Select(LeftOut.Diet)];
+        (string Plain, LeftOut Shipped, LeftOut Own)[] diets = [.. LeftOut.Diets.Select(LeftOut.Diet)];
 
         diets.Should().AllSatisfy(diet => Math.Abs(diet.Own.Percent).Should().BeLessThan(Math.Abs(diet.Shipped.Percent)).And.BeLessThan(25));
         diets.Count(diet => diet.Own.Inside).Should().Be(2);
@@ -59,12 +49,12 @@ public class ProjectionPageTests
             |---|---|---|---|---|
 
             """);
-        foreach (string table in Tables)
+        foreach (string table in LeftOut.Tables)
         {
-            page.Append("| " + table + " | " + string.Join(" | ", Stops.Select(stop => LeftOut.Of(table, stop).Cell)) + " |\n");
+            page.Append("| " + table + " | " + string.Join(" | ", LeftOut.Stops.Select(stop => LeftOut.Of(table, stop).Cell)) + " |\n");
         }
 
-        LeftOut[] all = [.. Tables.SelectMany(table => Stops.Select(stop => LeftOut.Of(table, stop)))];
+        LeftOut[] all = [.. LeftOut.OfTables];
         page.Append(CultureInfo.InvariantCulture, $"\nInside: {all.Count(one => one.Inside)} of {all.Length}. Median error {Median(all):0.0} %.\n");
         page.Append("""
 
@@ -80,7 +70,7 @@ public class ProjectionPageTests
             |---|---|---|---|---|
 
             """);
-        foreach (int diet in Diets)
+        foreach (int diet in LeftOut.Diets)
         {
             (string plain, LeftOut shipped, LeftOut own) = LeftOut.Diet(diet);
             page.Append(CultureInfo.InvariantCulture, $"| {diet} | {own.TrueGrams:0} | {plain} | {shipped.Cell} | {own.Cell} |\n");
@@ -93,35 +83,5 @@ public class ProjectionPageTests
     {
         double[] sorted = [.. all.Select(one => Math.Abs(one.Percent)).Order()];
         return (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
-    }
-
-    /// <summary>One projection against what came.</summary>
-    private sealed record LeftOut(double TrueGrams, double Percent, double WidthPercent, bool Inside, bool Disagrees)
-    {
-        public string Cell => string.Create(
-            CultureInfo.InvariantCulture, $"{Percent:+0.0;-0.0;0.0} % ({WidthPercent:0} %){(Inside ? "" : " outside")}{(Disagrees ? ", disagrees" : "")}");
-
-        public static LeftOut Of(string table, double stop) => Of(
-            Projection.Of(Handbook.Series(table, birds: 50, fromDays: 7, toDays: stop), ProjectionCases.Measured), 56, Handbook.GramsAt(table, 56));
-
-        public static (string Plain, LeftOut Shipped, LeftOut Own) Diet(int diet)
-        {
-            WeighInSeries Chicks(int number) => ChickWeightData.Series(string.Create(CultureInfo.InvariantCulture, $"dietpooled_{number}"));
-            WeighInSeries early = WeighInSeries.Of(Chicks(diet).Where(weighIn => weighIn.Age.Days <= 12));
-            double grams = Chicks(diet)[^1].MeanWeight.Grams;
-            GrowthPrior slow = GrowthPrior.SlowGrowing(Sex.Mixed);
-            BatchHistory others = BatchHistory.Of(Diets.Where(other => other != diet).Select(other => PastBatch.Of(
-                string.Create(CultureInfo.InvariantCulture, $"diet {other}"), Chicks(other), BatchKind.Of())));
-            GrowthFit fit = GrowthFit.Of(early);
-            string plain = fit.Curve is null ? "none" : string.Create(CultureInfo.InvariantCulture, $"{100 * ((fit.MeanAt(Age.FromDays(21)).Value.Grams / grams) - 1):+0.0;-0.0} %");
-            return (plain, Of(Projection.Of(early, slow), 21, grams), Of(Projection.Of(early, others.Learn(BatchKind.Of(), slow).Prior), 21, grams));
-        }
-
-        private static LeftOut Of(Projection projection, double days, double grams)
-        {
-            Estimate<Mass> mean = projection.MeanAt(Age.FromDays(days));
-            double width = 100 * (mean.Interval.High!.Value.Grams - mean.Interval.Low!.Value.Grams) / mean.Value.Grams;
-            return new(grams, 100 * ((mean.Value.Grams / grams) - 1), width, mean.Interval.Contains(Mass.FromGrams(grams)), projection.Disagreement is not null);
-        }
     }
 }

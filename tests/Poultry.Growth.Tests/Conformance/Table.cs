@@ -26,6 +26,8 @@ internal sealed class Table
     {
         public string Text(string column) => cells[Array.IndexOf(table.header, column)];
 
+        public override string ToString() => string.Join(", ", table.header.Zip(cells, (column, cell) => column + " " + cell));
+
         public double Number(string column) => double.Parse(Text(column), CultureInfo.InvariantCulture);
 
         /// <summary>The number, or null where the fixture has none: empty, NA, or an open bound.</summary>

@@ -134,7 +134,6 @@ public sealed class HousingCommandTests : IDisposable
     [InlineData("air", "--birds", "10", "--weight", "2kg", "--inside-co2", "300ppm", "--outside-co2", "400ppm")]
     [InlineData("air", "--birds", "10", "--weight", "2kg", "--light", "25h")]
     [InlineData("standards", "--how-known", "hearsay")]
-    [InlineData("standards", "--chart", "x.svg")]
     public void Wrong_words_are_refused_with_exit_2(string command, params string[] words)
     {
         ConsoleRun run = ConsoleRun.Of([command, .. words]);

@@ -1,3 +1,5 @@
+using Poultry.Growth.Curves;
+
 namespace Poultry.Growth.Tests.ConsoleRuns;
 
 /// <summary>Words on the command line carry their units; whatever cannot be read is told with what was expected, and exit 2.</summary>
@@ -19,7 +21,6 @@ public sealed class OptionTests
     [InlineData("--placed", "12 April", "--placed: \"12 April\" is not a date; expected year, month and day, as in 2027-04-12")]
     [InlineData("--age-at-placement", "1", "--age-at-placement: \"1\" has no unit; expected an age with d or wk, as in 42d")]
     [InlineData("--weight-unit", "stone", "--weight-unit: \"stone\" is no unit of weight; expected g, kg, lb, oz or lb_oz")]
-    [InlineData("--family", "weibull", "--family: \"weibull\" is unknown; expected gompertz, logistic, von-bertalanffy, richards, lopez")]
     [InlineData("--errors", "none", "--errors: \"none\" is unknown; expected proportional, iterated, equal, sampling")]
     [InlineData("--cv", "12%", "--cv: belongs to --errors sampling; expected that option too")]
     [InlineData("--weigh-in-error", "2%", "--weigh-in-error: belongs to --errors sampling; expected that option too")]
@@ -36,6 +37,11 @@ public sealed class OptionTests
 
         run.Should().Be(new ConsoleRun(2, "", message + "\n"));
     }
+
+    [Fact]
+    public void A_family_that_is_unknown_is_told_with_those_that_there_are() =>
+        ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "straight").Errors
+            .Should().Be("--family: \"straight\" is unknown; expected " + string.Join(", ", CurveFamilies.All.Select(family => family.Id)) + "\n");
 
     [Theory]
     [InlineData("--cv", "12", "--cv: \"12\" has no unit; expected a share with %, as in 5%")]

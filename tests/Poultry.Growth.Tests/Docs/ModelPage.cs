@@ -60,7 +60,7 @@ internal static class ModelPage
     private static string Range(ValidityRange range) =>
         string.Create(CultureInfo.InvariantCulture, $"- {range.Quantity}: {range.Low} to {range.High} {range.Unit}");
 
-    private static string Row(params IEnumerable<string> cells) =>
+    internal static string Row(params IEnumerable<string> cells) =>
         "| " + string.Join(" | ", cells.Select(cell => cell.Replace("|", @"\|", StringComparison.Ordinal))) + " |";
 
     private static string Words(HowKnown known) => known switch
@@ -74,5 +74,5 @@ internal static class ModelPage
         _ => throw new ArgumentOutOfRangeException(nameof(known), known, "No words for it yet."),
     };
 
-    private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines) + "\n";
+    internal static string Lines(IEnumerable<string> lines) => string.Join('\n', lines) + "\n";
 }

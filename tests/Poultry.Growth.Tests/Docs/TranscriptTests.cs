@@ -8,30 +8,11 @@ using Run = Func<string[], TextWriter, TextWriter, int>;
 [Collection(ProcessWide.Name)]
 public sealed class TranscriptTests : IDisposable
 {
-    private readonly string before = Environment.CurrentDirectory;
-
-    /// <summary>A copy of samples: the paths on the pages hold, and a file that a call writes does not end up in the repository.</summary>
-    private readonly DirectoryInfo scratch = Directory.CreateTempSubdirectory("poultry-growth-");
-
-    public TranscriptTests()
-    {
-        foreach (string file in Repository.Files("samples"))
-        {
-            string copy = Path.Combine(scratch.FullName, file);
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(Repository.PathOf(file), copy);
-        }
-
-        Environment.CurrentDirectory = scratch.FullName;
-    }
+    private readonly SamplesCopy samples = new();
 
     public static TheoryData<string> Pages() => [.. Markdown.Pages];
 
-    public void Dispose()
-    {
-        Environment.CurrentDirectory = before;
-        scratch.Delete(recursive: true);
-    }
+    public void Dispose() => samples.Dispose();
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -48,6 +29,15 @@ public sealed class TranscriptTests : IDisposable
         {
             calls.Select(call => Problem(call, console)).OfType<string>().ShouldBeNone();
         }
+    }
+
+    [Fact]
+    public void Every_command_has_a_heading_on_the_page_of_the_console()
+    {
+        string[] headings = [.. File.ReadLines(Repository.PathOf("docs/console.md")).Where(line => line.StartsWith("## ", StringComparison.Ordinal)).SelectMany(line => line[3..].Split(", "))];
+
+        ConsoleHelp.Commands().Should().HaveCountGreaterThan(20);
+        ConsoleHelp.Commands().Except(headings).ShouldBeNone();
     }
 
     [Fact]

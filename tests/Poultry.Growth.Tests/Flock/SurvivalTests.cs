@@ -28,15 +28,6 @@ public class SurvivalTests
     }
 
     [Fact]
-    public void Without_spread_the_count_is_binomial()
-    {
-        // R 4.2.2: pbinom(282, 300, 0.9504).
-        Survival survival = Survival.ByWeek([Probability.FromPercent(4.96)], logSpread: 0);
-
-        survival.ChanceAtMost(282, 300, Age.Hatch, Age.FromDays(7)).Fraction.Should().BeApproximately(0.236498269409, 1e-12);
-    }
-
-    [Fact]
     public void The_chances_of_every_count_have_the_mean_of_the_share_alive()
     {
         Survival survival = Survival.FastGrowingOutdoor;

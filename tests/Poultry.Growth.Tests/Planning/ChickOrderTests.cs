@@ -40,15 +40,6 @@ public class ChickOrderTests
     }
 
     [Fact]
-    public void Chicks_dead_on_arrival_thin_the_order_like_any_other_loss()
-    {
-        // R 4.2.2: 1 - pbinom(289, 320, 0.97 * 0.95) with 3 % dead on arrival and one week of 5 %.
-        Survival survival = Survival.ByWeek([Probability.FromPercent(5), Probability.FromPercent(0)], logSpread: 0);
-
-        ChickOrder.Of(320, 290, Need(3, survival)).ChanceOfEnough.Fraction.Should().BeApproximately(0.867116863204, 1e-11);
-    }
-
-    [Fact]
     public void Limits_are_held_against_the_birds_alive_at_their_age()
     {
         ChickNeed need = Need(0, Survival.FastGrowingOutdoor, BirdLimit.Of("plant", 300, Killing), BirdLimit.Of("brooder", 340, Age.FromDays(7)));

@@ -1,3 +1,4 @@
+using Poultry.Growth.Files;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
 
@@ -23,6 +24,11 @@ internal static class ChickWeightData
             ? WeighInSeries.Of(byAge.Select(day => WeighIn.Mean(Age.FromDays(day.Key), Mass.FromGrams(day.Average(Grams)), birds: 1)))
             : WeighInSeries.Of(byAge.Select(day => WeighIn.Birds(Age.FromDays(day.Key), day.Select(row => Mass.FromGrams(Grams(row))))));
     }
+
+    /// <summary>The rows where a column has a value (Chick=1), or all, as weigh-ins read from the file.</summary>
+    public static WeighInSeries FromFile(string where) => WeighInFile.Read(
+        Path.Combine(AppContext.BaseDirectory, "Conformance", "ChickWeight", "chickweight.csv"),
+        new() { AgeColumn = "Time", WeightColumn = "weight", WeightUnit = WeightUnit.Gram, Where = where.Length == 0 ? [] : [where] }).Series!;
 
     private static double Grams(Table.Row row) => row.Number("weight");
 }

@@ -6,69 +6,19 @@ using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Conformance.FeedTables;
 
-/// <summary>
-/// The models against printed feed, and the targets that the default was chosen to meet. Errors of other models were worked out by another program and are held to
-/// half a point of what it printed (whole points).
-/// </summary>
+/// <summary>The targets that the default was chosen to meet, and tables of which another program gave a range only; figures are in <see cref="FeedTableChecks"/>.</summary>
 public class FeedTableTests
 {
     private static readonly int[] LateWeeks = [6, 8, 9];
 
-    public static TheoryData<string> Names => new(FeedTable.All.Select(table => table.Name));
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void The_default_follows_cumulative_feed(string name)
-    {
-        double[] errors = FeedTable.Named(name).CumulativeErrors(FeedTableModel.Default);
-
-        errors[3..10].Should().OnlyContain(error => Math.Abs(error) <= 7, "every week from the third on");
-    }
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void The_default_follows_single_weeks(string name)
-    {
-        double bound = name.StartsWith("Poultry CRC", StringComparison.Ordinal) ? 16 : 10;
-
-        FeedTable.Named(name).StepErrors(FeedTableModel.Default)[1..9].Should().OnlyContain(error => Math.Abs(error) <= bound);
-    }
-
     [Fact]
     public void The_default_s_mean_error_and_weekly_spread_meet_their_targets()
     {
-        double[] late = [.. FeedTable.All.SelectMany(table => LateWeeks.Select(week => Math.Abs(table.CumulativeErrors(FeedTableModel.Default)[week])))];
-        late.Should().HaveCount(18);
-        late.Max().Should().BeApproximately(6.3, 0.05, "as worked out by another program").And.BeLessThanOrEqualTo(7);
-        late.Average().Should().BeApproximately(3.2, 0.05, "likewise").And.BeLessThanOrEqualTo(3.5);
-        WeeklyRms(FeedTableModel.Default).Should().BeApproximately(6.4, 0.05, "likewise").And.BeLessThanOrEqualTo(7);
-    }
-
-    [Fact]
-    public void Every_model_agrees_with_another_program_at_6_8_and_9_weeks()
-    {
-        (FeedTableModel Model, int[] Errors, double Rms)[] expected =
-        [
-            (FeedTableModel.Default, [-6, -6, -5, 1, 2, 4, -2, 2, 5, 2, 3, 4, -3, -4, -4, 2, 2, 3], 6.4),
-            (FeedTableModel.Sakomura, [-2, -7, -9, 6, 1, 0, 2, -1, -1, 5, 1, -1, -5, -11, -13, -1, -6, -8], 10.7),
-            (FeedTableModel.LongoSteps, [6, 0, -2, 4, 10, 10, 10, 7, 7, 5, 11, 11, 5, -2, -4, 2, 8, 8], 14.2),
-            (FeedTableModel.LongoOddFemale, [6, 0, -2, 9, 12, 11, 10, 7, 7, 10, 13, 12, 5, -1, -4, 7, 9, 9], 13.8),
-            (FeedTableModel.Longo, [6, 0, -2, 5, -2, -4, 10, 7, 7, 6, -2, -4, 5, -1, -4, 3, -4, -6], 13.8),
-            (FeedTableModel.Liu, [5, 0, -1, 13, 9, 8, 9, 7, 8, 13, 9, 8, 3, -3, -5, 7, 2, 1], 12.1),
-            (FeedTableModel.Fraga, [2, -3, -5, 10, 6, 5, 6, 4, 4, 10, 5, 4, 0, -6, -8, 4, -1, -2], 11.0),
-            (FeedTableModel.DarmaniKuhi, [1, 1, 1, 0, -1, -1, 4, 6, 9, -1, -2, -2, -7, -8, -8, -9, -11, -10], 7.4),
-        ];
-        foreach ((FeedTableModel model, int[] errors, double rms) in expected)
-        {
-            double[] ours = [.. FeedTable.All.SelectMany(table => LateWeeks.Select(week => table.CumulativeErrors(model)[week]))];
-            for (int i = 0; i < ours.Length; i++)
-            {
-                // On which day a printed class of ages ends is not said, and worth up to 0.6 points.
-                ours[i].Should().BeApproximately(errors[i], model == FeedTableModel.LongoSteps ? 1.1 : 0.56, "{0}, value {1}", model.Name, i);
-            }
-
-            WeeklyRms(model).Should().BeApproximately(rms, model == FeedTableModel.LongoSteps ? 0.3 : 0.06, model.Name);
-        }
+        FeedTable.All.SelectMany(table => LateWeeks.Select(week => Math.Abs(table.CumulativeErrors(FeedTableModel.Default)[week]))).Average().Should().BeLessThanOrEqualTo(3.5);
+        WeeklyRms(FeedTableModel.Default).Should().BeLessThanOrEqualTo(7);
+        (double mean, double worst) = Rest(FeedTableModel.Default, 3, corrected: true);
+        mean.Should().BeLessThanOrEqualTo(3);
+        worst.Should().BeLessThanOrEqualTo(7);
     }
 
     [Fact]
@@ -81,44 +31,6 @@ public class FeedTableTests
             double[] errors = [.. conversions.Select((conversion, week) => 100 * ((predicted[week + 1] / (conversion * (weights.Grams[week + 1] - weights.Grams[0]))) - 1))];
             errors[..5].Should().OnlyContain(error => Math.Abs(error) <= 12, table);
             Math.Abs(errors[5]).Should().BeLessThanOrEqualTo(6, table);
-        }
-    }
-
-    [Fact]
-    public void A_farm_s_factor_helps_the_default_and_would_damage_the_others()
-    {
-        (double withoutMean, _) = Rest(FeedTableModel.Default, 3, corrected: false);
-        (double mean, double worst) = Rest(FeedTableModel.Default, 3, corrected: true);
-        withoutMean.Should().BeApproximately(4.4, 0.05);
-        mean.Should().BeApproximately(2.4, 0.05).And.BeLessThanOrEqualTo(3);
-        worst.Should().BeApproximately(6.3, 0.05).And.BeLessThanOrEqualTo(7);
-        Rest(FeedTableModel.Default, 4, corrected: true).Mean.Should().BeApproximately(3.4, 0.05);
-        Rest(FeedTableModel.Default, 5, corrected: true).Mean.Should().BeApproximately(5.0, 0.05);
-        foreach ((FeedTableModel model, double none, double factor) in new[] { (FeedTableModel.Sakomura, 7.4, 16.0), (FeedTableModel.Liu, 4.7, 14.4), (FeedTableModel.Longo, 7.0, 21.5), (FeedTableModel.DarmaniKuhi, 5.5, 3.5) })
-        {
-            Rest(model, 3, corrected: false).Mean.Should().BeApproximately(none, 0.06, model.Name);
-            Rest(model, 3, corrected: true).Mean.Should().BeApproximately(factor, 0.06, model.Name);
-        }
-    }
-
-    [Fact]
-    public void Slow_lines_are_followed_to_about_a_fifth()
-    {
-        // The other program took the fatter body of pullets for these lines; with both sexes each error is 1 to 2 points lower.
-        IReadOnlyList<FeedTable> asPullets = FeedTable.SlowAs(Sex.Female);
-        FeedTable g = asPullets[0], s = asPullets[2];
-        (FeedTable Table, FeedTableModel Model, double[] Errors)[] expected =
-        [
-            (g, FeedTableModel.Default, [-11, 5, 19]), (s, FeedTableModel.Default, [-16, -9, 9]), (g, FeedTableModel.Liu, [-6, 2, 9]), (s, FeedTableModel.Liu, [-13, -15, -4]),
-            (g, FeedTableModel.Fraga, [-9, -2, 5]), (s, FeedTableModel.Fraga, [-16, -18, -8]), (g, FeedTableModel.Sakomura, [-14, -7, -2]), (s, FeedTableModel.Sakomura, [-21, -23, -14]),
-        ];
-        foreach ((FeedTable table, FeedTableModel model, double[] errors) in expected)
-        {
-            double[] ours = table.CumulativeErrors(model);
-            for (int i = 0; i < 3; i++)
-            {
-                ours[2 * (i + 1)].Should().BeApproximately(errors[i], 0.56, "{0} of {1}", model.Name, table.Name);
-            }
         }
     }
 
