@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using Poultry.Growth.Tests.Planning;
 
 namespace Poultry.Growth.Tests.Properties.Sweep;
@@ -7,9 +6,6 @@ namespace Poultry.Growth.Tests.Properties.Sweep;
 /// <summary>One bird or a million, a gram or 100 kg, age 0 or 400 d, nothing, less than nothing and what is no number: an answer or a clear refusal, of every public member.</summary>
 public sealed class SurfaceSweepTests
 {
-    /// <summary>More on request: DEVELOPERS.md says how.</summary>
-    private static readonly int Calls = int.Parse(Environment.GetEnvironmentVariable("POULTRY_GROWTH_CALLS") ?? "8000", CultureInfo.InvariantCulture);
-
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
@@ -17,7 +13,7 @@ public sealed class SurfaceSweepTests
     {
         SurfaceSweep sweep = new(seed, HarvestCase.Plan(), HarvestCase.On(49));
 
-        sweep.Run(Calls);
+        sweep.Run(SweepSettings.Calls);
 
         sweep.Faults.Should().BeEmpty();
         sweep.Answered.Count.Should().BeGreaterThan(700, "most of what the library shows is reached");
