@@ -26,7 +26,10 @@ switch (args)
         Console.Write(FarmPastStudy.Page());
         break;
     case ["study", "readers"]:
-        Console.Write(ReaderStudy.Page());
+        Console.Write(ReaderStudy.Page(AllReaders.All));
+        break;
+    case ["study", "readers", string name]:
+        Console.Write(ReaderStudy.Page([.. AllReaders.All.Where(reader => reader.Name == name)]));
         break;
     case ["study", "lesions"]:
         Console.Write(LesionStudy.Page());

@@ -36,7 +36,7 @@ public sealed class FileProblem
     public override string ToString()
     {
         string place = Line == 0 ? ": " : string.Create(CultureInfo.InvariantCulture, $":{Line}:{Column}: ");
-        return File + place + OneLine(Field, LongestField) + (Value is null ? "" : " " + Quoted(Value)) + " " + Fault + "; expected " + Expected;
+        return OneLine(File + place + Shortened(Field, LongestField) + (Value is null ? "" : " " + Quoted(Value)) + " " + Fault + "; expected " + Expected);
     }
 
     /// <summary>Problems line by line, as far as anyone wants to read them, and how many more there are.</summary>
@@ -56,8 +56,9 @@ public sealed class FileProblem
     }
 
     /// <summary>In quotes, on one line, and not longer than a line bears.</summary>
-    internal static string Quoted(string text) => "\"" + OneLine(text, LongestValue) + "\"";
+    internal static string Quoted(string text) => "\"" + OneLine(Shortened(text, LongestValue)) + "\"";
 
-    private static string OneLine(string text, int longest) =>
-        string.Concat(text.Take(longest).Select(letter => char.IsControl(letter) || char.IsSurrogate(letter) ? '?' : letter)) + (text.Length > longest ? "..." : "");
+    private static string Shortened(string text, int longest) => text.Length > longest ? text[..longest] + "..." : text;
+
+    private static string OneLine(string text) => string.Concat(text.Select(letter => char.IsControl(letter) || char.IsSurrogate(letter) ? '?' : letter));
 }

@@ -31,10 +31,10 @@ internal static class ReaderStudy
 
         """;
 
-    public static string Page()
+    public static string Page(IReadOnlyList<Reader> readers)
     {
         StringBuilder page = new(Head), first = new("\n## First cases\n\nA test runs them again.\n\n| reader | cases | read | problems told |\n|---|---|---|---|\n"), faults = new();
-        foreach (Reader reader in AllReaders.All)
+        foreach (Reader reader in readers)
         {
             ReaderRun[] runs = [.. Enumerable.Range(0, Cases / Block).AsParallel().AsOrdered().Select(block => ReaderRun.Of(reader, Seed, block * Block, Block))];
             int read = runs.Sum(run => run.Read);

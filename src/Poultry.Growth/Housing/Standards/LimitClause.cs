@@ -19,7 +19,8 @@ public sealed class LimitClause
             throw new ArgumentException("A condition needs a subject that can be judged.", nameof(subject));
         }
 
-        (Subject, Comparison, Value, IsSettled) = (subject, comparison, LimitUnits.Figure(subject, value, nameof(value)), isSettled);
+        _ = LimitUnits.MayBeNegative(subject) ? Require.Finite(value, LimitUnits.Of(subject)) : Require.NotNegative(value, LimitUnits.Of(subject));
+        (Subject, Comparison, Value, IsSettled) = (subject, comparison, value, isSettled);
     }
 
     /// <summary>What decides.</summary>

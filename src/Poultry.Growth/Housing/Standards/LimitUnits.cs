@@ -1,5 +1,3 @@
-using Poultry.Growth.Primitives;
-
 namespace Poultry.Growth.Housing;
 
 /// <summary>The one unit in which each subject is judged.</summary>
@@ -35,6 +33,7 @@ public static class LimitUnits
         _ => "h",
     };
 
-    /// <summary>A figure of a subject: finite, and only a temperature or a difference of two below 0.</summary>
-    internal static double Figure(LimitSubject subject, double value, string name) => Of(subject) is "C" or "K" ? Require.Finite(value, Of(subject), name) : Require.NotNegative(value, Of(subject), name);
+    /// <summary>Whether a figure of a subject may lie below 0: temperatures and differences of them alone.</summary>
+    /// <param name="subject">What is limited.</param>
+    public static bool MayBeNegative(LimitSubject subject) => Of(subject) is "C" or "K";
 }
