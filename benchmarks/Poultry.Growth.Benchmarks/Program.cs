@@ -3,6 +3,7 @@ using BenchmarkDotNet.Running;
 using Poultry.Growth.Benchmarks;
 using Poultry.Growth.Benchmarks.Ratios;
 using Poultry.Growth.Benchmarks.Studies;
+using Poultry.Growth.Benchmarks.Studies.Readers;
 
 switch (args)
 {
@@ -23,6 +24,12 @@ switch (args)
         break;
     case ["study", "farm-past"]:
         Console.Write(FarmPastStudy.Page());
+        break;
+    case ["study", "readers"]:
+        Console.Write(ReaderStudy.Page(AllReaders.All));
+        break;
+    case ["study", "readers", string name]:
+        Console.Write(ReaderStudy.Page([.. AllReaders.All.Where(reader => reader.Name == name)]));
         break;
     case ["study", "lesions"]:
         Console.Write(LesionStudy.Page());

@@ -6,6 +6,7 @@ namespace Poultry.Growth.Files;
 public sealed class FileProblem
 {
     private const int LongestValue = 40;
+    private const int LongestField = 120;
 
     internal FileProblem(string file, int line, int column, string field, string? value, string fault, string expected) =>
         (File, Line, Column, Field, Value, Fault, Expected) = (file, line, column, field, value, fault, expected);
@@ -35,7 +36,7 @@ public sealed class FileProblem
     public override string ToString()
     {
         string place = Line == 0 ? ": " : string.Create(CultureInfo.InvariantCulture, $":{Line}:{Column}: ");
-        return File + place + Field + (Value is null ? "" : " " + Quoted(Value)) + " " + Fault + "; expected " + Expected;
+        return OneLine(File + place + Shortened(Field, LongestField) + (Value is null ? "" : " " + Quoted(Value)) + " " + Fault + "; expected " + Expected);
     }
 
     /// <summary>Problems line by line, as far as anyone wants to read them, and how many more there are.</summary>
@@ -55,9 +56,9 @@ public sealed class FileProblem
     }
 
     /// <summary>In quotes, on one line, and not longer than a line bears.</summary>
-    internal static string Quoted(string text)
-    {
-        string oneLine = string.Concat(text.Take(LongestValue).Select(letter => char.IsControl(letter) || char.IsSurrogate(letter) ? '?' : letter));
-        return "\"" + oneLine + (text.Length > LongestValue ? "..." : "") + "\"";
-    }
+    internal static string Quoted(string text) => "\"" + OneLine(Shortened(text, LongestValue)) + "\"";
+
+    private static string Shortened(string text, int longest) => text.Length > longest ? text[..longest] + "..." : text;
+
+    private static string OneLine(string text) => string.Concat(text.Select(letter => char.IsControl(letter) || char.IsSurrogate(letter) ? '?' : letter));
 }

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 
-namespace Poultry.Growth.Files.Json;
+namespace Poultry.Growth.Files;
 
 /// <content>Quantities with their units.</content>
 internal sealed partial class JsonSection

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Poultry.Growth.Files.Json;
+namespace Poultry.Growth.Files;
 
 /// <summary>Reads one section of a JSON file by name and keeps every problem: missing, twice, unknown, of the wrong kind, out of range.</summary>
 /// <remarks>A name that is never asked for is unknown: <see cref="Close"/> tells it. A value of null counts as left out.</remarks>

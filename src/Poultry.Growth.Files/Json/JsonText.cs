@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace Poultry.Growth.Files.Json;
+namespace Poultry.Growth.Files;
 
 /// <summary>JSON as values that know where they stand. Comments (// and /* */) and commas before a closing bracket are allowed; names may stand twice, which the reader of a section tells.</summary>
 internal ref struct JsonText

@@ -1,4 +1,4 @@
-namespace Poultry.Growth.Files.Json;
+namespace Poultry.Growth.Files;
 
 /// <summary>Kinds of JSON values, in a grower's words where they show.</summary>
 internal enum JsonKind

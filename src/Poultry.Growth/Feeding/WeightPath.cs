@@ -1,4 +1,5 @@
 using Poultry.Growth.Curves;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Feeding;
 
@@ -6,6 +7,9 @@ namespace Poultry.Growth.Feeding;
 internal sealed class WeightPath
 {
     private const double FirstWeekDays = 7;
+
+    /// <summary>No bird kept for meat comes near it: a curve that does was read beyond all sense.</summary>
+    private const double HeaviestKilograms = 100;
 
     private readonly double startDays;
     private readonly double? hatchKilograms;
@@ -30,6 +34,7 @@ internal sealed class WeightPath
         Middles = new double[count];
         curve.WeightsAt(ages, Kilograms.AsSpan(anchor));
         curve.WeightsAt(middles, Middles.AsSpan(anchor));
+        Require.Between(Kilograms[^1], 0, HeaviestKilograms, "kg of a bird", nameof(curve));
         Anchor(Kilograms);
         for (int i = 0; i < anchor; i++)
         {

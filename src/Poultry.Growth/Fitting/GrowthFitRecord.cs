@@ -57,9 +57,9 @@ public sealed class GrowthFitRecord
 
     internal GrowthFit Restore()
     {
-        CurveFamily family = CurveFamilies.Find(Family) ?? throw new ArgumentException($"\"{Family}\" is no curve family of this library.");
+        CurveFamily family = CurveFamilies.Find(Family) ?? throw new ArgumentException($"\"{Family}\" is no curve family of this library.", nameof(Family));
         ErrorModel errors = ErrorModel.Find(Errors, CoefficientOfVariation, WeighInError)
-            ?? throw new ArgumentException($"\"{Errors}\" is no error model of this library.");
+            ?? throw new ArgumentException($"\"{Errors}\" is no error model of this library.", nameof(Errors));
         double hatchKilograms = HatchWeightKilograms is { } hatch ? Require.Positive(hatch, "kg", nameof(HatchWeightKilograms)) : 0;
         WeighInSeries weighIns = WeighInSeries.Of(WeighIns.Select(WeighIn.FromRecord));
         FitOutcome outcome = Curve is not null

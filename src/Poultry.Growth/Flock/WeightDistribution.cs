@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -12,6 +13,12 @@ namespace Poultry.Growth.Flock;
 public sealed class WeightDistribution
 {
     private const double WidestSpread = 0.3;
+
+    /// <summary>Birds that are all of one weight differ by so little, so that one rule holds for all.</summary>
+    private const double Alike = 1e-12;
+
+    /// <summary>A smaller part of a flock is lost in the last digits.</summary>
+    private const double FewestBirds = 1e-8;
 
     private readonly double[] shares;
     private readonly double[] means;
@@ -28,9 +35,10 @@ public sealed class WeightDistribution
     {
         (this.shares, this.means, this.lowest, this.highest) = (shares, means, lowest, highest);
         WithinSexCoefficientOfVariation = Require.Between(coefficientOfVariation, 0, WidestSpread, "", nameof(coefficientOfVariation));
-        deviations = Array.ConvertAll(means, mean => Math.Max(coefficientOfVariation, double.Epsilon) * mean);
+        deviations = Array.ConvertAll(means, mean => Math.Max(coefficientOfVariation, Alike) * mean);
         below = double.IsFinite(lowest) ? Mixture(stackalloc double[3 * means.Length]).Below(lowest) : 0;
         inside = (double.IsFinite(highest) ? Mixture(stackalloc double[3 * means.Length]).Below(highest) : 1) - below;
+        Require.Above(inside, FewestBirds, "of all birds", "share");
         MeanKilograms = Part(lowest, highest).Kilograms / inside;
     }
 
@@ -85,8 +93,8 @@ public sealed class WeightDistribution
         coefficientOfVariation);
 
     /// <summary>The heaviest birds by themselves, as where they are caught first.</summary>
-    /// <param name="share">Their share of the birds, strictly between 0 and 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The share is 0 or 1.</exception>
+    /// <param name="share">Their share of the birds, strictly between 0 and 1; of the whole flock more than one in a hundred million.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is 0 or 1, or next to nothing.</exception>
     public WeightDistribution Heaviest(Probability share) =>
         new(shares, means, WithinSexCoefficientOfVariation, WeightAt(Probability.FromFraction(1 - Require.Share(share.Fraction, nameof(share)))).Kilograms, highest);
 
@@ -104,7 +112,7 @@ public sealed class WeightDistribution
     public Mass WeightAt(Probability share)
     {
         double ofFlock = below + (inside * Require.Share(share.Fraction, nameof(share)));
-        return Mass.FromKilograms(WithinSexCoefficientOfVariation == 0 ? Alike(ofFlock) : Mixture(stackalloc double[3 * means.Length]).Quantile(ofFlock));
+        return Mass.FromKilograms(Mixture(stackalloc double[3 * means.Length]).Quantile(ofFlock));
     }
 
     /// <summary>The mean of the birds between two weights; null where there are none.</summary>
@@ -115,6 +123,10 @@ public sealed class WeightDistribution
         (double birds, double kilograms) = Part(Math.Max(lowest, low?.Kilograms ?? lowest), Math.Min(highest, high?.Kilograms ?? highest));
         return birds > 0 ? Mass.FromKilograms(kilograms / birds) : null;
     }
+
+    /// <summary>One line, as in <c>2.31 kg (5.09 lb), spread 12 %</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Mean.Kilograms:G3} kg ({Mean.Pounds:G3} lb), spread {100 * CoefficientOfVariation:0.#} %");
 
     /// <summary>Birds between two weights, as a part of the whole flock, and what they weigh together.</summary>
     private (double Birds, double Kilograms) Part(double low, double high)
@@ -131,13 +143,6 @@ public sealed class WeightDistribution
         }
 
         return (birds, kilograms);
-    }
-
-    /// <summary>Where the birds of a sex are all of one weight, the lighter sex comes first.</summary>
-    private double Alike(double share)
-    {
-        int light = Array.IndexOf(means, means.Min());
-        return share <= shares[light] || means.Length == 1 ? means[light] : means.Max();
     }
 
     private NormalMixture Mixture(Span<double> room)

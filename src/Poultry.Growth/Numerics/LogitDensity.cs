@@ -49,13 +49,15 @@ internal sealed partial class LogitDensity
     public static double Logit(double p) => Math.Log(p) - Math.Log(1 - p);
 
     /// <summary>The mean of a function of p.</summary>
-    public double Mean(Func<double, double> ofShare)
+    public double Mean(Func<double, double> ofShare) => MeanOf(z => ofShare(Logistic(z)));
+
+    private double MeanOf(Func<double, double> ofLogit)
     {
         double sum = 0;
         for (int i = 0; i < heights.Length; i++)
         {
             double end = i == 0 || i == heights.Length - 1 ? 0.5 : 1;
-            sum += end * heights[i] * ofShare(Logistic(first + (step * i)));
+            sum += end * heights[i] * ofLogit(first + (step * i));
         }
 
         return step * sum;
@@ -93,7 +95,7 @@ internal sealed partial class LogitDensity
     public double ShiftToMean(double mean)
     {
         MeanMiss miss = new(this, mean);
-        _ = RootFinding.Bracketed(ref miss, -40, 40, tolerance: 1e-12, out double shift);
+        _ = RootFinding.Bracketed(ref miss, -100, 100, tolerance: 1e-12, out double shift);
         return shift;
     }
 
@@ -129,10 +131,6 @@ internal sealed partial class LogitDensity
 
     private readonly struct MeanMiss(LogitDensity density, double mean) : IScalarFunction
     {
-        public double At(double x)
-        {
-            double factor = Math.Exp(x);
-            return density.Mean(p => p * factor / (1 - p + (p * factor))) - mean;
-        }
+        public double At(double x) => density.MeanOf(z => Logistic(z + x)) - mean;
     }
 }

@@ -16,7 +16,7 @@ public sealed class PlantReturnTests
 
         PlantReturn back = PlantReturn.Of(birds, plant, SaleCase.CutHeaviest(40), SaleCase.Unlimited, SaleCase.Charges);
 
-        back.Lines.Select(line => line.ExpectedBirds).Should().Equal(40, 60);
+        back.Lines.Select(line => Math.Round(line.ExpectedBirds, 9)).Should().Equal(40, 60);
         Pack("whole").ExpectedPacks.Should().BeApproximately(60, 1e-9);
         Pack("thigh").ExpectedPacks.Should().BeApproximately(20, 1e-9);
         Pack("thigh").PackWeight.Kilograms.Should().BeApproximately(4 * 2.16 * 0.99 * 0.1709 / 2, 1e-9);

@@ -22,6 +22,8 @@ public class LimitFileTests
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,pasture,,,,\n", "f.csv:2:92: system \"pasture\" is unknown; expected indoor, barn, free-range, traditional-free-range, organic, shelter" },
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,many birds,,\n", "f.csv:2:94: when \"many birds\" is no condition; expected conditions such as flock-size>=500birds;bird-weight<1.6kg" },
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,bird-weight>2,,\n", "f.csv:2:94: when \"bird-weight>2\" has no unit of its subject; expected kg or g or lb" },
+        { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,bird-weight>-2kg,,\n", "f.csv:2:94: when \"-2\" is below 0; expected 0 or more" },
+        { Header + Start + "-28,kg/m2,practice,scheme,stocking-density,,,,,\n", "f.csv:2:50: value \"-28\" is below 0; expected 0 or more" },
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,,,first\n", "f.csv:2:96: step \"first\" is no step; expected a whole number from 1 on, or nothing" },
         { Header + Start + "28,kg/m2,practice,scheme,,,,,,\n" + Start + "30,kg/m2,practice,law,,,,,,\n", "f.csv:3:68: kind \"law\" is another than in an earlier row of the same instrument; expected one kind an instrument" },
     };

@@ -56,6 +56,6 @@ public sealed class MoveSchedule
         }
 
         // 28 d at 1/7 a day are 4 positions and not a rounding more.
-        return (int)Math.Ceiling(positions - 1e-9);
+        return Math.Max((int)Math.Ceiling(positions - 1e-9), to > from ? 1 : 0);
     }
 }

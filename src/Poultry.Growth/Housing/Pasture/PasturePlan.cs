@@ -55,7 +55,7 @@ public sealed class PasturePlan
     /// <param name="birds">In all of them together, 1 or more: who plans safely counts no deaths.</param>
     /// <param name="moves">How often they are moved.</param>
     /// <param name="from">Age when the birds move out.</param>
-    /// <param name="to">Age when they leave, later than <paramref name="from"/>.</param>
+    /// <param name="to">Age when they leave, later than <paramref name="from"/>, by 1000 d at most.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static PasturePlan Of(Area shelter, int shelters, int birds, MoveSchedule moves, Age from, Age to)
     {
@@ -64,6 +64,7 @@ public sealed class PasturePlan
         Require.AtLeast(shelters, 1);
         Require.AtLeast(birds, 1);
         Require.Above(to.Days, from.Days, "d", nameof(to));
+        Require.Between(to.Days - from.Days, 0, 1000, "d on pasture", nameof(to));
         return new(shelter, shelters, birds, moves, from, to);
     }
 

@@ -64,11 +64,11 @@ public sealed class DensityPath
 
     /// <summary>When a limit is first passed between two ages; null where none is.</summary>
     /// <param name="from">The earlier age, not before placement.</param>
-    /// <param name="to">The later age.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An age lies before placement or is not covered by the curve, or the later is the earlier.</exception>
+    /// <param name="to">The later age, by 1000 d at most.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An age lies before placement or is not covered by the curve, or the later is the earlier or much later.</exception>
     public LimitReached? FirstOver(Age from, Age to)
     {
-        Require.Between(to.Days, from.Days, double.MaxValue, "d", nameof(to));
+        Require.Between(to.Days, from.Days, from.Days + 1000, "d", nameof(to));
         double kept = from.Days;
         for (double days = from.Days; ; days = Math.Min(days + 1, to.Days))
         {

@@ -1,4 +1,5 @@
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Housing;
 
@@ -28,7 +29,12 @@ public sealed class Limit
     public LimitSubject Subject { get; init; }
 
     /// <summary>The figure in the unit of <see cref="Subject"/>; null where nothing is judged.</summary>
-    public double? Value { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
+    public double? Value
+    {
+        get;
+        init => field = value is { } figure ? Require.Finite(figure, LimitUnits.Of(Subject), nameof(Value)) : null;
+    }
 
     /// <summary>How the figure is known. <see cref="HowKnown.Memory"/> never binds unless its instrument is chosen by name.</summary>
     public required HowKnown HowKnown { get; init; }

@@ -11,7 +11,7 @@ public sealed class LimitClause
     /// <param name="value">In the unit that <see cref="LimitSubject"/> names.</param>
     /// <param name="isSettled">False where the text was not read on this: not meeting it then leaves open whether the limit applies.</param>
     /// <exception cref="ArgumentException">No subject that can be judged.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite, or negative where its subject cannot be.</exception>
     public LimitClause(LimitSubject subject, LimitComparison comparison, double value, bool isSettled = true)
     {
         if (subject == LimitSubject.NotJudged)
@@ -19,7 +19,8 @@ public sealed class LimitClause
             throw new ArgumentException("A condition needs a subject that can be judged.", nameof(subject));
         }
 
-        (Subject, Comparison, Value, IsSettled) = (subject, comparison, Require.Finite(value, LimitUnits.Of(subject)), isSettled);
+        _ = LimitUnits.MayBeNegative(subject) ? Require.Finite(value, LimitUnits.Of(subject)) : Require.NotNegative(value, LimitUnits.Of(subject));
+        (Subject, Comparison, Value, IsSettled) = (subject, comparison, value, isSettled);
     }
 
     /// <summary>What decides.</summary>

@@ -32,4 +32,8 @@ public static class LimitUnits
         LimitSubject.NitrogenOnLand => "kg/ha/yr",
         _ => "h",
     };
+
+    /// <summary>Whether a figure of a subject may lie below 0: temperatures and differences of them alone.</summary>
+    /// <param name="subject">What is limited.</param>
+    public static bool MayBeNegative(LimitSubject subject) => Of(subject) is "C" or "K";
 }

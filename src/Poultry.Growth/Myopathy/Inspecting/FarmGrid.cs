@@ -102,23 +102,19 @@ internal sealed class FarmGrid
         const int half = 30;
         double share = Math.Min(inspection.Found / (inspection.Opened * inspection.Detection.Fraction), 1 - (0.5 / inspection.Opened));
         double middle = LogitDensity.Logit(share), step = 1 / (3 * Math.Sqrt(inspection.Found * (1 - share)));
-        double highest = logLikelihood(middle);
-        double[] likelihood = new double[(2 * half) + 1];
-        for (int i = 0; i < likelihood.Length; i++)
-        {
-            likelihood[i] = Math.Exp(logLikelihood(middle + (step * (i - half))) - highest);
-        }
+        double[] likelihood = [.. Enumerable.Range(-half, (2 * half) + 1).Select(i => logLikelihood(middle + (step * i)))], logs = new double[likelihood.Length];
 
         for (int cell = 0; cell < logWeights.Length; cell++)
         {
-            double a = FarmKernel.LevelAt(cell), s = Math.Exp(FarmKernel.LogSpreadAt(cell)), nearest = (middle - a) / s, sum = 0;
-            for (int i = 0; i < likelihood.Length; i++)
+            double a = FarmKernel.LevelAt(cell), s = Math.Exp(FarmKernel.LogSpreadAt(cell));
+            for (int i = 0; i < logs.Length; i++)
             {
                 double standard = (middle + (step * (i - half)) - a) / s;
-                sum += likelihood[i] * Math.Exp(((nearest * nearest) - (standard * standard)) / 2);
+                logs[i] = likelihood[i] - (standard * standard / 2);
             }
 
-            logWeights[cell] += Math.Log(sum / s) - (nearest * nearest / 2);
+            double highest = logs.Max();
+            logWeights[cell] += highest + Math.Log(logs.Sum(log => Math.Exp(log - highest)) / s);
         }
     }
 

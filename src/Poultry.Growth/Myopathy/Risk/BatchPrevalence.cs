@@ -26,7 +26,7 @@ public sealed class BatchPrevalence
     public IReadOnlyList<OddsRatio> OddsRatios { get; }
 
     /// <summary>The mean over flocks like this one.</summary>
-    public BirdPrevalence Mean => Birds(Average(p => p));
+    public BirdPrevalence Mean => Birds(MeanShare);
 
     /// <summary>Half of such flocks have less, half have more.</summary>
     public BirdPrevalence Median => At(0.5);
@@ -39,13 +39,16 @@ public sealed class BatchPrevalence
     {
         get
         {
-            double mean = Average(p => p);
-            return mean == 0 ? 0 : Average(p => (p - mean) * (p - mean)) / (mean * (1 - mean));
+            double mean = MeanShare;
+            return mean is 0 or 1 ? 0 : Average(p => (p - mean) * (p - mean)) / (mean * (1 - mean));
         }
     }
 
     /// <summary>z of the share of birds old enough; times the susceptible share it is the share of the batch.</summary>
     internal LogitDensity Density { get; }
+
+    /// <summary>A sum of rounded parts may pass 1 in its last digit.</summary>
+    private double MeanShare => Math.Min(1, Average(p => p));
 
     /// <summary>The share below which such flocks lie with a probability, strictly between 0 and 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">0 or 1.</exception>
@@ -81,7 +84,7 @@ public sealed class BatchPrevalence
         Require.Share(level);
         return new(
             birds,
-            birds * Average(p => p),
+            birds * MeanShare,
             Interval<int>.Of(CountAt((1 - level) / 2, birds), CountAt((1 + level) / 2, birds), level),
             Probability.FromFraction(Math.Clamp(AtMost(0, birds), 0, 1)));
     }

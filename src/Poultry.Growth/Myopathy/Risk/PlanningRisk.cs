@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
@@ -54,12 +55,12 @@ public sealed class PlanningRisk
     public PlanningRisk WithParameterRanges => new(density, doubted, withRanges: true, betweenFlocks, Model);
 
     /// <summary>The published form with other figures.</summary>
-    /// <param name="meanLogit">mu, the logit of the median share of birds.</param>
-    /// <param name="betweenFlocksLogit">sigma, the standard deviation between flocks on the logit scale, above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is not finite, or sigma is not above 0.</exception>
+    /// <param name="meanLogit">mu, the logit of the median share of birds, -20 to 5.</param>
+    /// <param name="betweenFlocksLogit">sigma, the standard deviation between flocks on the logit scale, 0.01 to 10.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static PlanningRisk Of(double meanLogit, double betweenFlocksLogit)
     {
-        LogitDensity plain = LogitDensity.Normals(Require.Finite(meanLogit, ""), [(Require.Positive(betweenFlocksLogit, ""), 1)]);
+        LogitDensity plain = LogitDensity.Normals(Require.Between(meanLogit, -20, 5, ""), [(Require.Between(betweenFlocksLogit, 0.01, 10, ""), 1)]);
         return new(plain, Doubted(meanLogit, betweenFlocksLogit), withRanges: false, betweenFlocksLogit, PublishedModel);
     }
 
@@ -147,6 +148,10 @@ public sealed class PlanningRisk
 
         return rows;
     }
+
+    /// <summary>One line, as in <c>Share of birds with lesions in a batch: mean 0.78 %, half of them below 0.23 %</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Model.Name}: mean {100 * density.Mean(p => p):G2} %, half of them below {100 * LogitDensity.Logistic(density.Quantile(0.5)):G2} %");
 
     /// <summary>The odds ratios that act for a batch.</summary>
     private static LogitDensity Acting(LogitDensity found, BatchAtRisk batch)

@@ -39,7 +39,7 @@ internal sealed class HarvestSimulation<TDraws>
     {
         int draws = options.Draws;
         TDraws[] outcomes = [.. choices.Select(_ => make(draws))];
-        Parallel.For(0, Chunks(draws), work.OnThreads(options), chunk =>
+        work.Each(Chunks(draws), options, chunk =>
         {
             Room room = new(plan, curves.Ages.Count);
             int end = Math.Min(draws, (chunk + 1) * Chunk);

@@ -1,3 +1,5 @@
+using System.Runtime.ExceptionServices;
+
 namespace Poultry.Growth.Planning;
 
 /// <summary>How much of a long calculation is done, and whether it shall stop.</summary>
@@ -22,7 +24,7 @@ internal sealed class HarvestWork
     {
         HarvestWork work = new(options, (PiecesOfTables * count) + HarvestSimulation<TDraws>.Chunks(options.Draws), stop);
         TChoice[] made = new TChoice[count];
-        Parallel.For(0, count, work.OnThreads(options), at =>
+        work.Each(count, options, at =>
         {
             made[at] = choice(at);
             work.Done(PiecesOfTables);
@@ -31,7 +33,18 @@ internal sealed class HarvestWork
         return new HarvestSimulation<TDraws>(plan, made, options.Seed).Run(room, options, work);
     }
 
-    public ParallelOptions OnThreads(HarvestOptions options) => new() { MaxDegreeOfParallelism = options.Threads, CancellationToken = stop };
+    /// <summary>Pieces of work by number, on as many threads as are asked for. What a piece refuses is refused as if it had been the only one.</summary>
+    public void Each(int count, HarvestOptions options, Action<int> piece)
+    {
+        try
+        {
+            Parallel.For(0, count, new ParallelOptions { MaxDegreeOfParallelism = options.Threads, CancellationToken = stop }, piece);
+        }
+        catch (AggregateException refused)
+        {
+            ExceptionDispatchInfo.Throw(refused.InnerExceptions[0]);
+        }
+    }
 
     /// <summary>So many pieces more are done; told one after the other, so that no earlier part is told after a later one.</summary>
     public void Done(int more)

@@ -6,13 +6,15 @@ namespace Poultry.Growth.Planning;
 internal sealed class SurvivalGrid
 {
     private const int Levels = 41, Spreads = 11, Logs = 161, Shares = 16;
-    private const double LevelReach = 4.5, SpreadReach = 3, LogReach = 4;
+
+    /// <summary>How far the grids go: of a in its deviations, of ln s in its own, of ln z in shipped spreads.</summary>
+    private const double LevelReach = 4.5, SpreadReach = 3, LogReach = 4 / 0.45;
 
     private readonly double[] weights = new double[Levels * Spreads];
 
     /// <summary>For each cell the law of ln z, which adds up to 1.</summary>
     private readonly double[] kernel = new double[Levels * Spreads * Logs];
-    private readonly double levelDeviation, logSpreadMiddle;
+    private readonly double levelDeviation, logSpreadMiddle, logReach;
     private readonly LargeLoss large;
 
     /// <param name="shippedSpread">Standard deviation of ln z between batches of any farm, above 0.</param>
@@ -21,6 +23,7 @@ internal sealed class SurvivalGrid
     {
         this.large = large;
         double within = shippedSpread * Math.Sqrt(LearnedSurvival.WithinFarm);
+        logReach = LogReach * shippedSpread;
         levelDeviation = shippedSpread * Math.Sqrt(1 - LearnedSurvival.WithinFarm);
 
         // So that E[s^2] is what is shipped.
@@ -90,7 +93,7 @@ internal sealed class SurvivalGrid
         return (mean, (squares / sum) - (mean * mean) + (spread / sum));
     }
 
-    private static void Fill(Span<double> law, double a, double s)
+    private void Fill(Span<double> law, double a, double s)
     {
         double sum = 0;
         for (int i = 0; i < Logs; i++)
@@ -106,7 +109,7 @@ internal sealed class SurvivalGrid
         }
     }
 
-    private static double Log(int i) => LogReach * ((2.0 * i / (Logs - 1)) - 1);
+    private double Log(int i) => logReach * ((2.0 * i / (Logs - 1)) - 1);
 
     /// <summary>x ln(1 - v) + (n - x) ln v; the number of ways is the same for every cell and left out.</summary>
     private static double LogChance(PastLosses batch, double alive)

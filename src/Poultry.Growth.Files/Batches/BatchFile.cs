@@ -1,4 +1,3 @@
-using Poultry.Growth.Files.Json;
 
 namespace Poultry.Growth.Files;
 

@@ -146,6 +146,12 @@ internal sealed class LimitTable(ProblemList problems)
             return null;
         }
 
+        if (number < 0 && !LimitUnits.MayBeNegative(subject))
+        {
+            problems.Add(value, "value", "is below 0", "0 or more");
+            return null;
+        }
+
         return measure.Of(number);
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Planning;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using Poultry.Growth.Carcass;
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 

@@ -1,4 +1,3 @@
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Flock;
 
 namespace Poultry.Growth.Files;

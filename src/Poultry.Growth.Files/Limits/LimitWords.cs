@@ -79,6 +79,10 @@ internal static class LimitWords
         {
             problems.Add(cell with { Text = digits }, "when", fault, Expected);
         }
+        else if (number < 0 && problems.Count == before && !LimitUnits.MayBeNegative(subject))
+        {
+            problems.Add(cell with { Text = digits }, "when", "is below 0", "0 or more");
+        }
         else if (problems.Count == before && LimitMeasures.In(subject, amount[digits.Length..].Trim()) is { } measure)
         {
             return new LimitClause(subject, comparison, measure.Of(number), isSettled: !cell.Text.EndsWith('?'));

@@ -1,4 +1,3 @@
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;

@@ -1,5 +1,4 @@
 using Poultry.Growth.Feeding;
-using Poultry.Growth.Files.Json;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
