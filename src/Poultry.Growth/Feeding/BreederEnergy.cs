@@ -93,6 +93,9 @@ public sealed class BreederEnergy
             (Math.Pow(kilograms, exponent) * (maintenance + (perDegree * celsius))) + (this.gain * grams * Math.Pow(kilograms, gainExponent)));
     }
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Info(string id, string name, string equation, bool byTemperature, Citation source, IReadOnlyList<ValidityRange> ranges) => new(
         id,
         name,

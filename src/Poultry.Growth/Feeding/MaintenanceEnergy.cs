@@ -107,6 +107,9 @@ public sealed class MaintenanceEnergy
     public Power At(Mass weight, Temperature temperature) => Calories.PerDay(KilocaloriesPerDay(
         Require.Positive(weight.Kilograms, "kg", nameof(weight)), Require.Finite(temperature.DegreesCelsius, "°C", nameof(temperature))));
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     internal double KilocaloriesPerDay(double kilograms, double celsius) => Math.Pow(kilograms, exponent) * Coefficient(celsius);
 
     private double Coefficient(double celsius) => bend == 0 ? constant

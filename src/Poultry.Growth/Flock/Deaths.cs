@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Flock;
@@ -22,4 +23,8 @@ public sealed class Deaths
     /// <param name="culled">How many of them were culled, where they are counted apart.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative number of birds, or more culled than all.</exception>
     public static Deaths Of(Age age, int birds, int culled = 0) => new(age, Require.AtLeast(birds, 0), (int)Require.Between(culled, 0, birds, "birds"));
+
+    /// <summary>As in <c>12 d: 3 birds, 1 of them culled</c>, in every culture.</summary>
+    public override string ToString() => Age + ": " + CountText.Of(Birds, "bird")
+        + (Culled > 0 ? string.Create(CultureInfo.InvariantCulture, $", {Culled} of them culled") : "");
 }

@@ -89,6 +89,9 @@ public sealed class FeedWithdrawal
         _ => [],
     };
 
+    /// <summary>As in <c>0.3 (0.2 to 0.4) % an hour off feed, 0.11 (0.05 to 0.17) % more on the road</c>, in every culture.</summary>
+    public override string ToString() => PercentPerHour + " % an hour off feed, " + RoadPercentPerHour + " % more on the road";
+
     /// <summary>100 (1 - W/W0) = s h + r h_r.</summary>
     private static double Loss(double s, double h, double r, double roadHours) => (s * h) + (r * roadHours);
 }

@@ -89,6 +89,10 @@ public sealed class HeadCountPath
             : Probability.FromFraction(1 - Thereafter.ChanceAtMost(birds, counted, CountedUntil, age).Fraction);
     }
 
+    /// <summary>As in <c>500 placed at 1 d, 493 alive at 20 d; then …</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Placed} placed at {AgeAtPlacement}") + (Deaths.Count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {counted} alive at {CountedUntil}")) + "; then " + Thereafter;
+
     /// <summary>Birds alive in a batch whose losses lie so many standard deviations from the usual.</summary>
     internal double BirdsInBatch(Age age, double standardDeviations) =>
         age <= CountedUntil ? BirdsAt(age) : counted * Thereafter.ShareAliveInBatch(CountedUntil, age, standardDeviations).Fraction;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -54,6 +55,10 @@ public sealed class LesionSides
         double share = muscles.Share.Fraction;
         return share == 0 ? 2 / exponent : 2 * share / OfBirds(share, exponent);
     }
+
+    /// <summary>As in <c>k 1.33, between 1 (both sides together) and 2 (each side by itself)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"k {exponent:0.##}, between 1 (both sides together) and 2 (each side by itself)");
 
     /// <summary>p_bird = 1 - (1 - p_musc)^k</summary>
     internal static double OfBirds(double muscles, double k) => 1 - Math.Pow(1 - muscles, k);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -29,6 +30,13 @@ public sealed class CutOrderLine
     internal double FromKilograms { get; }
 
     internal double ToKilograms { get; }
+
+    /// <summary>As in <c>40 % whole</c>: a line by its share.</summary>
+    internal string Shared => string.Create(CultureInfo.InvariantCulture, $"{100 * ShareFraction:0.##} % {Name}");
+
+    /// <summary>As in <c>whole from 2 kg (4.41 lb)</c>: a line by its weights.</summary>
+    internal string Banded => Name + (FromKilograms > 0 ? " from " + WeightText.Of(FromKilograms) : "")
+        + (double.IsFinite(ToKilograms) ? " below " + WeightText.Of(ToKilograms) : "");
 
     private IReadOnlyList<CutPiece> WholePieces { get; }
 

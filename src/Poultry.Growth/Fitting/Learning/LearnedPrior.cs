@@ -128,7 +128,7 @@ public sealed class LearnedPrior
 
     private static ModelInfo ModelOf(BatchKind kind, LearnedBatch[] batches, GrowthPrior shipped)
     {
-        string count = string.Create(CultureInfo.InvariantCulture, $"{batches.Length} own {(batches.Length == 1 ? "batch" : "batches")}");
+        string count = CountText.OwnBatches(batches.Length);
         return new(
             "prior-learned",
             $"{count} of {kind}",

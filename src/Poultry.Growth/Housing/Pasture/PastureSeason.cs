@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -69,6 +70,10 @@ public sealed class PastureSeason
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static int Paddocks(Duration stay, Duration rest) =>
         1 + (int)Math.Ceiling((Require.NotNegative(rest.Days, "d", nameof(rest)) / Require.Positive(stay.Days, "d", nameof(stay))) - 1e-9);
+
+    /// <summary>As in <c>3 batches, 60 d of rest: 1800 m2 (19375 ft2) of land</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{CountText.Batches(Batches)}, {Rest.Days:0.#} d of rest: {Land.SquareMeters:0} m2 ({Land.SquareFeet:0} ft2) of land");
 
     private static double MostGroundWithin(PasturePlan batch, int batches, int intervalDays, int restDays)
     {

@@ -124,6 +124,9 @@ public sealed class Measured
         new(LimitSubject.CarcassWeight, weight.Kilograms), new(LimitSubject.CarcassTemperature, temperature.DegreesCelsius), new(LimitSubject.ChillingTime, time.Hours),
     ];
 
+    /// <summary>As in <c>flock size 500 birds</c>, in every culture.</summary>
+    public override string ToString() => LimitText.Words(Subject) + " " + LimitText.Figure(Subject, Value);
+
     private static bool MayBeNegative(LimitSubject subject) =>
         subject is LimitSubject.OutsideTemperature or LimitSubject.InsideMinusOutside or LimitSubject.CarcassTemperature;
 }

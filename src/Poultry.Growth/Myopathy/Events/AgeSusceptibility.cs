@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -49,6 +50,10 @@ public sealed class AgeSusceptibility
 
     /// <summary>The first age at which flapping made lesions in the trial: 26 d cockerels, 36 d pullets; of mixed birds that of cockerels.</summary>
     public static Age FirstLesions(Sex sex) => Latest.FirstAge(sex);
+
+    /// <summary>As in <c>from 24 d (cockerels) and 34 d (pullets), full at 45 d</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"from {maleDays:0.#} d (cockerels) and {femaleDays:0.#} d (pullets), full at {FullDays:0.#} d");
 
     /// <summary>The same with both first ages moved.</summary>
     /// <param name="days">Age, d.</param>

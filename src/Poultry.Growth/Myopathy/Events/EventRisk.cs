@@ -71,6 +71,9 @@ public sealed class EventRisk
         return new(effects, dosed.Length == 0 ? null : Affected(dosed, killAge.Days, sex, level, cautions), cautions);
     }
 
+    /// <summary>The name of the model and the type of the birds.</summary>
+    public override string ToString() => Model.Name + (genotype == 0 ? ", birds of layer type" : ", birds of meat type");
+
     /// <summary>P = 1 - (1 - b) PROD (1 - w p_bird V)</summary>
     internal double Share(ReadOnlySpan<Disturbance> dosed, double killDays, Sex sex, in Figures figures, Func<Doubt, double> guess)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -79,6 +80,10 @@ public sealed class PlantTerms
             + (PerCondemnedBird.Amount * Require.NotNegative(condemnedBirds, "birds"))
             + (PerFullCrop.Amount * Require.NotNegative(fullCropBirds, "birds")));
     }
+
+    /// <summary>As in <c>4.50 a bird, at least 200.00, 50 birds or more</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{PerBird} a bird, at least {LeastCharge}, {FewestBirds} birds or more") + (MostBirds is { } most ? string.Create(CultureInfo.InvariantCulture, $", at most {most}") : "");
 
     private static Money NotNegative(Money money, string name) => Money.Of(Require.NotNegative(money.Amount, "", name));
 }

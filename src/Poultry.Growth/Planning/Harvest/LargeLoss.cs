@@ -29,4 +29,7 @@ public sealed class LargeLoss
         ArgumentNullException.ThrowIfNull(share);
         return new(chance, share);
     }
+
+    /// <summary>As in <c>3.3 % of batches lose 25 % (10 % to 60 %) of the birds</c>, in every culture.</summary>
+    public override string ToString() => Chance == default ? "never" : Chance + " of batches lose " + Share + " of the birds";
 }

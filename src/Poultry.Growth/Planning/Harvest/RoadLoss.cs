@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -34,4 +35,8 @@ public sealed class RoadLoss
         ArgumentNullException.ThrowIfNull(share);
         return new(share);
     }
+
+    /// <summary>As in <c>0.33 % (0.23 to 0.42 %) dead on arrival</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Share.Likely.Percent:0.##} % ({Share.Low.Percent:0.##} to {Share.High.Percent:0.##} %) dead on arrival");
 }

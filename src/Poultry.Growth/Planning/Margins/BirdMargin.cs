@@ -79,6 +79,9 @@ public sealed class BirdMargin
     public static UnitPrice BreakEven(Money cost, Mass sold) =>
         UnitPrice.FromAmountPerKilogram(cost.Amount / Require.Positive(sold.Kilograms, "kg", nameof(sold)));
 
+    /// <summary>As in <c>meat 8.00/kg (3.63/lb), dressing 72 %, feed 0.60/kg (0.27/lb)</c>, in every culture.</summary>
+    public override string ToString() => "meat " + Price + ", dressing " + Dressing + ", feed " + Feed;
+
     /// <summary>M = p d W - a - s - c F - k t.</summary>
     private static double Margin(double p, double d, double w, double a, double s, double c, double f, double k, double t) => (p * d * w) - a - s - (c * f) - (k * t);
 }
