@@ -33,6 +33,7 @@ public sealed class ValidityRange
     public string Unit { get; }
 
     /// <summary>Whether a value, in <see cref="Unit"/>, lies inside, bounds included.</summary>
+    /// <param name="value">In the unit of the range; what is not a number lies outside.</param>
     public bool Contains(double value) => value >= Low && value <= High;
 
     /// <summary>As in <c>age 0 to 112 d</c>, in every culture.</summary>

@@ -42,6 +42,7 @@ public sealed class ComfortSchedule
     public ModelInfo Model { get; }
 
     /// <summary>The temperature in the week of this age; after the last week of the source, that of the last.</summary>
+    /// <param name="age">Any.</param>
     public Temperature At(Age age) => Temperature.FromDegreesCelsius(celsiusByWeek[Math.Min(celsiusByWeek.Length - 1, (int)age.Weeks)]);
 
     /// <summary>The name of the model.</summary>

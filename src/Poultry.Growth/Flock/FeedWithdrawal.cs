@@ -13,6 +13,7 @@ public sealed class FeedWithdrawal
 {
     private const double MostHours = 24;
     private const double FirstHours = 6;
+    private const double MostHoursAsked = 48;
 
     private FeedWithdrawal(LikelyRange<double> percentPerHour, LikelyRange<double> roadPercentPerHour) =>
         (PercentPerHour, RoadPercentPerHour) = (percentPerHour, roadPercentPerHour);
@@ -71,7 +72,7 @@ public sealed class FeedWithdrawal
     /// <exception cref="ArgumentOutOfRangeException">A time is out of its range, or nothing would be left.</exception>
     public LikelyRange<Probability> ShareLost(Duration offFeed, Duration? onRoad = null)
     {
-        double hours = Require.Between(offFeed.Hours, 0, 48, "h", nameof(offFeed));
+        double hours = Require.Between(offFeed.Hours, 0, MostHoursAsked, "h", nameof(offFeed));
         double roadHours = Require.Between(onRoad?.Hours ?? 0, 0, hours, "h", nameof(onRoad));
         Probability Lost(double rate, double roadRate) => Probability.FromPercent(Loss(rate, hours, roadRate, roadHours));
         return LikelyRange<Probability>.Of(
@@ -81,7 +82,9 @@ public sealed class FeedWithdrawal
     }
 
     /// <summary>What to mind at so many hours off feed; empty within the range that was measured.</summary>
-    public static IReadOnlyList<Caution> CautionsAt(Duration offFeed) => offFeed.Hours switch
+    /// <param name="offFeed">From the last feed to killing, 0 to 48 h.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
+    public static IReadOnlyList<Caution> CautionsAt(Duration offFeed) => Require.Between(offFeed.Hours, 0, MostHoursAsked, "h", nameof(offFeed)) switch
     {
         0 => [],
         < FirstHours => [new("withdrawal-first-hours", "In the first 6 h off feed the gut empties faster than the straight line says: the loss may be larger.")],

@@ -51,6 +51,8 @@ public sealed class Survival
     }
 
     /// <summary>The share of birds alive at one age that are alive at a later one: the mean over batches.</summary>
+    /// <param name="from">The earlier age.</param>
+    /// <param name="to">The later age; not before it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The later age is the earlier.</exception>
     public Probability ShareAlive(Age from, Age to)
     {

@@ -22,7 +22,6 @@ public class PrintTests
         [typeof(Packed)] = "likewise",
         [typeof(With)] = "likewise",
         [typeof(Without)] = "likewise",
-        [typeof(FlappingResponse)] = "only its static members show",
         [typeof(FeedForecastOptions)] = "how something is done, and no result",
         [typeof(ProjectionOptions)] = "likewise",
         [typeof(HarvestOptions)] = "likewise",

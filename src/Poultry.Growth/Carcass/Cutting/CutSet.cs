@@ -95,6 +95,8 @@ public sealed class CutSet
     }
 
     /// <summary>The shares at a carcass weight, in the order of <see cref="Pieces"/>.</summary>
+    /// <param name="carcass">Weight of a carcass, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0.</exception>
     public IReadOnlyList<Probability> SharesAt(Mass carcass)
     {
         Require.Positive(carcass.Kilograms, "kg", nameof(carcass));

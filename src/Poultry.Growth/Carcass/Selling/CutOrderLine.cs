@@ -42,13 +42,13 @@ public sealed class CutOrderLine
 
     /// <summary>A share of the birds.</summary>
     /// <param name="set">The pieces they are cut into; null for whole birds.</param>
-    /// <param name="share">Of all birds delivered.</param>
+    /// <param name="share">Of all birds delivered, 0 to 100 %.</param>
     public static CutOrderLine Of(CutSet? set, Probability share) => new(set, share.Fraction, 0, double.PositiveInfinity);
 
     /// <summary>The birds of some live weights.</summary>
     /// <param name="set">The pieces they are cut into; null for whole birds.</param>
-    /// <param name="from">Not below it; no limit where null.</param>
-    /// <param name="to">Below it; no limit where null.</param>
+    /// <param name="from">Not below it, above 0; no limit where null.</param>
+    /// <param name="to">Below it, above <paramref name="from"/>; no limit where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">The limits are crossed, or a weight is not above 0.</exception>
     public static CutOrderLine Of(CutSet? set, Mass? from, Mass? to)
     {

@@ -60,6 +60,7 @@ public sealed class DensityPath
     }
 
     /// <summary>The batch at an age.</summary>
+    /// <param name="age">From placement on, and within the ages of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">The age lies before placement, or the curve says nothing about it.</exception>
     public DensityAtAge At(Age age) => new(age, Verdict(age, curve.WeightAt(age)));
 

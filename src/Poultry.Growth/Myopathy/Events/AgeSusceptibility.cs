@@ -34,15 +34,17 @@ public sealed class AgeSusceptibility
     public static AgeSusceptibility Published { get; } = new(24, 34);
 
     /// <summary>a0 at the early end of its range, 20 and 30 d.</summary>
-    public static AgeSusceptibility Earliest { get; } = new(20, 30);
+    internal static AgeSusceptibility Earliest { get; } = new(20, 30);
 
     /// <summary>a0 at the late end, 26 and 36 d.</summary>
-    public static AgeSusceptibility Latest { get; } = new(26, 36);
+    internal static AgeSusceptibility Latest { get; } = new(26, 36);
 
     /// <summary>The age from which it is full, 45 d.</summary>
     internal static Age Full => Age.FromDays(FullDays);
 
     /// <summary>Susceptibility as a part of that at 45 d; of mixed birds the mean of both sexes.</summary>
+    /// <param name="age">Any; after 45 d it stays full, which nobody measured.</param>
+    /// <param name="sex">Mixed is half of each.</param>
     public Probability Share(Age age, Sex sex) => Probability.FromFraction(ShareAt(age.Days, sex, 0));
 
     /// <summary>The age up to which it is 0; of mixed birds that of cockerels.</summary>

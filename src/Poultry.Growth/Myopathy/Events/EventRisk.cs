@@ -115,7 +115,7 @@ public sealed class EventRisk
         for (int i = 0; i < Points; i++)
         {
             EvenPoint point = new(i);
-            (double h, double half) = FlappingResponse.Published.Draw(point.Next(), point.Next());
+            (double h, double half) = FlappingLikelihood.OfTrial.Draw(point.Next(), point.Next());
             Figures figures = new(h, half, FirstAge.Quantile(point.Next()), Sides.Quantile(point.Next()), Background.Quantile(point.Next()));
             shares[i] = Share(dosed, killDays, sex, figures, guess => guess.Quantile(point.Next()));
         }

@@ -34,7 +34,7 @@ public sealed class FlappingDose
     internal Doubt CyclesDoubt { get; }
 
     /// <summary>A dose that is known: in a trial, say.</summary>
-    /// <param name="share">Of the birds.</param>
+    /// <param name="share">Of the birds, 0 to 100 %.</param>
     /// <param name="cycles">0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Cycles below 0 or not finite.</exception>
     public static FlappingDose Of(Probability share, double cycles) => Between(share, share, share, cycles, cycles, cycles);

@@ -22,8 +22,8 @@ public sealed class LargeLoss
     public LikelyRange<Probability> Share { get; }
 
     /// <summary>A loss of one's own years.</summary>
-    /// <param name="chance">The chance that it happens to a batch before it is killed.</param>
-    /// <param name="share">The share of the birds alive that it takes.</param>
+    /// <param name="chance">The chance that it happens to a batch before it is killed, 0 to 100 %.</param>
+    /// <param name="share">The share of the birds alive that it takes, 0 to 100 %.</param>
     public static LargeLoss Of(Probability chance, LikelyRange<Probability> share)
     {
         ArgumentNullException.ThrowIfNull(share);

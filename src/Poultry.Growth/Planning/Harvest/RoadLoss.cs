@@ -29,7 +29,7 @@ public sealed class RoadLoss
     public LikelyRange<Probability> Share { get; }
 
     /// <summary>The farm's own.</summary>
-    /// <param name="share">Of the birds loaded.</param>
+    /// <param name="share">Of the birds loaded, 0 to 100 %.</param>
     public static RoadLoss Of(LikelyRange<Probability> share)
     {
         ArgumentNullException.ThrowIfNull(share);

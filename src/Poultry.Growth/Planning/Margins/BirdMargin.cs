@@ -73,7 +73,7 @@ public sealed class BirdMargin
         Money.Of(At(age, live, feed).Amount / Require.Positive(age.Days + Require.NotNegative(idle.Days, "d", nameof(idle)), "d", nameof(age)));
 
     /// <summary>p*: what the meat must bring, from what the birds placed cost and what is sold of them.</summary>
-    /// <param name="cost">Of all birds placed, or of one.</param>
+    /// <param name="cost">Of all birds placed, or of one; 0 or more.</param>
     /// <param name="sold">Weight sold of as many, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the cost is negative.</exception>
     public static UnitPrice BreakEven(Money cost, Mass sold) =>
