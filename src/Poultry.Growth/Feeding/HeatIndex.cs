@@ -74,7 +74,7 @@ public static class HeatIndex
     /// <summary>What to mind in this heat.</summary>
     /// <param name="dryBulb">Temperature of the air, -20 to 50 °C.</param>
     /// <param name="wetBulb">Of a wet thermometer in moving air, not above <paramref name="dryBulb"/>.</param>
-    /// <param name="weight">Mean live weight; null where it is not known.</param>
+    /// <param name="weight">Mean live weight, any; null where it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is out of range.</exception>
     public static IReadOnlyList<Caution> Cautions(Temperature dryBulb, Temperature wetBulb, Mass? weight)
     {

@@ -115,7 +115,7 @@ public sealed class GrowthFit
     /// <param name="weighIns">What was weighed.</param>
     /// <param name="family">The kind of curve; Gompertz where none is named.</param>
     /// <param name="errors">What is assumed about scatter; <see cref="ErrorModel.Proportional"/> where none is named.</param>
-    /// <param name="hatchWeight">A weight at hatch that the curve must have; null leaves it free.</param>
+    /// <param name="hatchWeight">A weight at hatch that the curve must have, above 0; null leaves it free.</param>
     /// <returns>The fit. One that did not work says so in <see cref="Status"/> and <see cref="Reason"/>; it is not an exception.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The hatch weight is not above 0.</exception>
     public static GrowthFit Of(WeighInSeries weighIns, CurveFamily? family = null, ErrorModel? errors = null, Mass? hatchWeight = null)

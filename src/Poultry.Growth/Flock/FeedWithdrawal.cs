@@ -68,7 +68,7 @@ public sealed class FeedWithdrawal
 
     /// <summary>The share of the full-fed weight that is gone.</summary>
     /// <param name="offFeed">From the last feed to killing, 0 to 48 h; measured up to 24 h.</param>
-    /// <param name="onRoad">The part of it on the road; none where null.</param>
+    /// <param name="onRoad">The part of it on the road, 0 h to <paramref name="offFeed"/>; none where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time is out of its range, or nothing would be left.</exception>
     public LikelyRange<Probability> ShareLost(Duration offFeed, Duration? onRoad = null)
     {

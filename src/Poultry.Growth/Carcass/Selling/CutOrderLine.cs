@@ -52,8 +52,7 @@ public sealed class CutOrderLine
     /// <exception cref="ArgumentOutOfRangeException">The limits are crossed, or a weight is not above 0.</exception>
     public static CutOrderLine Of(CutSet? set, Mass? from, Mass? to)
     {
-        double low = from is { } least ? Require.Positive(least.Kilograms, "kg", nameof(from)) : 0;
-        double high = to is { } most ? Require.Above(most.Kilograms, low, "kg", nameof(to)) : double.PositiveInfinity;
+        (double low, double high) = Require.Band(from, to);
         return new(set, 1, low, high);
     }
 

@@ -44,9 +44,9 @@ public sealed class PastureSeason
 
     /// <summary>Plans a season.</summary>
     /// <param name="batch">One batch.</param>
-    /// <param name="batches">1 or more, each in the same shelters or in others like them.</param>
-    /// <param name="interval">From one batch moving out to the next, in days, rounded down; shorter than a batch where shelters run side by side.</param>
-    /// <param name="rest">How long every spot rests before birds come back to it, rounded up to days; a year and more means new ground for every batch.</param>
+    /// <param name="batches">1 to 400, each in the same shelters or in others like them.</param>
+    /// <param name="interval">From one batch moving out to the next, 0 to 366 d, rounded down to days; shorter than a batch where shelters run side by side.</param>
+    /// <param name="rest">How long every spot rests before birds come back to it, 0 to 3660 d, rounded up to days; a year and more means new ground for every batch.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static PastureSeason Of(PasturePlan batch, int batches, Duration interval, Duration rest)
     {
@@ -59,7 +59,7 @@ public sealed class PastureSeason
     }
 
     /// <summary>What a season leaves on the land, with every spot used alike.</summary>
-    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture.</param>
+    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public AreaDensity LoadPerYear(Mass perBird) =>
         AreaDensity.FromKilogramsPerSquareMeter(Require.NotNegative(perBird.Kilograms, "kg", nameof(perBird)) * BirdsOnLand.BirdsPerSquareMeter);

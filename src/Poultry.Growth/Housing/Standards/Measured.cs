@@ -78,7 +78,7 @@ public sealed class Measured
 
     /// <summary>Temperatures in the shade outside, and inside where it is known.</summary>
     /// <param name="outside">In the shade, any.</param>
-    /// <param name="inside">At the birds; null where unknown.</param>
+    /// <param name="inside">At the birds, any; null where unknown.</param>
     public static IReadOnlyList<Measured> Temperatures(Temperature outside, Temperature? inside) =>
     [
         new(LimitSubject.OutsideTemperature, outside.DegreesCelsius, nameof(outside)),
