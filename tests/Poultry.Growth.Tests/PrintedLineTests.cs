@@ -7,7 +7,6 @@ using Poultry.Growth.Housing;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
-using UnitsNet;
 
 namespace Poultry.Growth.Tests;
 
