@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Poultry.Growth.Files;
 
 /// <summary>What came of reading a file: what it says, or every problem at once.</summary>
@@ -19,6 +17,5 @@ public sealed class FileReading<T>
     public IReadOnlyList<FileProblem> Problems { get; }
 
     /// <summary>One line, as in <c>prices.csv: 2 problems</c>, in every culture.</summary>
-    public override string ToString() => File + ": " + (Value?.ToString()
-        ?? string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} {(Problems.Count == 1 ? "problem" : "problems")}"));
+    public override string ToString() => File + ": " + (Value?.ToString() ?? NumberText.Counted(Problems.Count, "problem"));
 }

@@ -60,24 +60,17 @@ internal sealed class WeighInOptions
         return reading.Series is null ? null : reading;
     }
 
-    /// <summary>Whether there is a file to read; options that read one are refused where there is none.</summary>
-    public bool HasFile(OptionWords words)
+    /// <summary>The file, where one is given, and when the chicks were placed by it or by the options; the calendar is null where the file cannot be read.</summary>
+    public (bool IsGiven, WeighInReading? Reading, BatchCalendar? Calendar) ReadIfGiven(OptionWords words)
     {
-        bool given = words.Text(file) is not null;
-        if (!given)
+        if (!IsGiven(words))
         {
-            bool[] stray = [words.Text(ageColumn) is not null, words.Text(weightColumn) is not null, words.Text(weightUnit) is not null, words.Texts(where).Count > 0, words.Given(excludeFlagged)];
-            foreach (Option option in ((Option[])[ageColumn, weightColumn, weightUnit, where, excludeFlagged]).Where((_, at) => stray[at]))
-            {
-                words.Refuse(option.Name + ": says how to read a file; expected a FILE too");
-            }
+            return (false, null, new(words.Date(placed), words.Age(ageAtPlacement)));
         }
 
-        return given;
+        WeighInReading? reading = Read(words);
+        return (true, reading, reading is null ? null : BatchCalendar.Of(reading));
     }
-
-    /// <summary>When the chicks were placed, where there is no file that could say.</summary>
-    public BatchCalendar Calendar(OptionWords words) => new(words.Date(placed), words.Age(ageAtPlacement));
 
     private static WeighInOptions AddTo(Command command, ArgumentArity files)
     {
@@ -92,5 +85,21 @@ internal sealed class WeighInOptions
         command.Add(options.where);
         command.Add(options.excludeFlagged);
         return options;
+    }
+
+    /// <summary>Whether there is a file to read; options that read one are refused where there is none.</summary>
+    private bool IsGiven(OptionWords words)
+    {
+        bool given = words.Text(file) is not null;
+        if (!given)
+        {
+            bool[] stray = [words.Text(ageColumn) is not null, words.Text(weightColumn) is not null, words.Text(weightUnit) is not null, words.Texts(where).Count > 0, words.Given(excludeFlagged)];
+            foreach (Option option in ((Option[])[ageColumn, weightColumn, weightUnit, where, excludeFlagged]).Where((_, at) => stray[at]))
+            {
+                words.Refuse(option.Name + ": says how to read a file; expected a FILE too");
+            }
+        }
+
+        return given;
     }
 }

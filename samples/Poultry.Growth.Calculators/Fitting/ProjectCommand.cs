@@ -19,9 +19,7 @@ internal static class ProjectCommand
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            bool hasFile = file.HasFile(words);
-            WeighInReading? reading = hasFile ? file.Read(words) : null;
-            BatchCalendar? calendar = !hasFile ? file.Calendar(words) : reading is null ? null : BatchCalendar.Of(reading);
+            (_, WeighInReading? reading, BatchCalendar? calendar) = file.ReadIfGiven(words);
             ProjectQuestion? question = project.Read(words, calendar, common.Level);
             ProjectAnswer? answer = words.Problems.Count == 0 ? ProjectAnswer.To(question!, reading, calendar!, words.Refuse) : null;
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);

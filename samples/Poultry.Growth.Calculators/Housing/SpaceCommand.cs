@@ -19,9 +19,7 @@ internal static class SpaceCommand
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            bool hasFile = file.HasFile(words);
-            WeighInReading? reading = hasFile ? file.Read(words) : null;
-            BatchCalendar? calendar = !hasFile ? file.Calendar(words) : reading is null ? null : BatchCalendar.Of(reading);
+            (bool hasFile, WeighInReading? reading, BatchCalendar? calendar) = file.ReadIfGiven(words);
             SpaceQuestion? question = options.Read(words, reading?.Series, hasFile, calendar);
             if (common.Chart is not null && (question is { Curve: null } or { Birds: null }))
             {

@@ -1,7 +1,4 @@
-using Poultry.Growth.Evidence;
 using Poultry.Growth.Planning;
-using Poultry.Growth.Primitives;
-using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Planning;
 
@@ -63,31 +60,27 @@ internal sealed record PlanOptionNode
         Date = option.Date.Date,
         AgeDays = option.Age.Days,
         Head = OutcomeNode.Of(option.Head, birds => birds),
-        MeanKg = Kilograms(option.MeanWeight),
+        MeanKg = OutcomeNode.Of(option.MeanWeight),
         ShareInBandPercent = option.ShareWanted is { } share ? OutcomeNode.Of(share, part => part.Percent) : null,
-        FeedKg = Kilograms(option.Feed),
+        FeedKg = OutcomeNode.Of(option.Feed),
         DensityMetPercent = option.ChanceDensityMet?.Percent,
-        SoldKg = Kilograms(option.Sold),
-        Revenue = Amount(option.Revenue),
-        Cost = Amount(option.Cost),
-        Margin = Amount(option.Margin),
+        SoldKg = OutcomeNode.Of(option.Sold),
+        Revenue = OutcomeNode.Of(option.Revenue),
+        Cost = OutcomeNode.Of(option.Cost),
+        Margin = OutcomeNode.Of(option.Margin),
         MarginWorstTenth = option.BadCase.Amount,
         ChanceOfLossPercent = option.ChanceOfLoss.Percent,
         OrdersFilledPercent = option.OrdersFilled.Percent,
         ChanceOrdersMissedPercent = option.ChanceOrdersMissed.Percent,
-        MarginPerBird = Amount(option.MarginPerBird),
-        MarginPerKg = option.MarginPerKilogram is { } margin ? Amount(margin) : null,
-        MarginPerShelterDay = Amount(option.MarginPerShelterDay),
+        MarginPerBird = OutcomeNode.Of(option.MarginPerBird),
+        MarginPerKg = option.MarginPerKilogram is { } margin ? OutcomeNode.Of(margin) : null,
+        MarginPerShelterDay = OutcomeNode.Of(option.MarginPerShelterDay),
         DeadOnArrival = OutcomeNode.Of(option.DeadOnArrival, birds => birds),
         Condemned = OutcomeNode.Of(option.Condemned, birds => birds),
-        MyopathyLossKg = Kilograms(option.LesionLoss),
+        MyopathyLossKg = OutcomeNode.Of(option.LesionLoss),
         Packs = [.. option.Packs.Select(PackOutlookNode.Of)],
         ChanceTooManyBirdsPercent = option.ChanceTooManyBirds.Percent,
         ChanceTooFewBirdsPercent = option.ChanceTooFewBirds.Percent,
         DecideBy = option.DecideBy,
     };
-
-    private static OutcomeNode Kilograms(Estimate<Mass> estimate) => OutcomeNode.Of(estimate, weight => weight.Kilograms);
-
-    private static OutcomeNode Amount(Estimate<Money> estimate) => OutcomeNode.Of(estimate, money => money.Amount);
 }

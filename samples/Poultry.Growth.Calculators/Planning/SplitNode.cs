@@ -1,7 +1,4 @@
-using Poultry.Growth.Evidence;
 using Poultry.Growth.Planning;
-using Poultry.Growth.Primitives;
-using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Planning;
 
@@ -62,25 +59,21 @@ internal sealed record SplitNode
         FirstBirds = Codes.Of(split.Birds),
         FirstHead = OutcomeNode.Of(split.FirstHead, birds => birds),
         SecondHead = OutcomeNode.Of(split.SecondHead, birds => birds),
-        FirstMeanKg = Kilograms(split.FirstWeight),
-        SecondMeanKg = Kilograms(split.SecondWeight),
-        FeedKg = Kilograms(split.Feed),
+        FirstMeanKg = OutcomeNode.Of(split.FirstWeight),
+        SecondMeanKg = OutcomeNode.Of(split.SecondWeight),
+        FeedKg = OutcomeNode.Of(split.Feed),
         DensityMetPercent = split.ChanceDensityMet?.Percent,
-        SoldKg = Kilograms(split.Sold),
-        Revenue = Amount(split.Revenue),
-        Cost = Amount(split.Cost),
-        Margin = Amount(split.Margin),
+        SoldKg = OutcomeNode.Of(split.Sold),
+        Revenue = OutcomeNode.Of(split.Revenue),
+        Cost = OutcomeNode.Of(split.Cost),
+        Margin = OutcomeNode.Of(split.Margin),
         MarginWorstTenth = split.BadCase.Amount,
         ChanceOfLossPercent = split.ChanceOfLoss.Percent,
         OrdersFilledPercent = split.OrdersFilled.Percent,
-        Gain = Amount(split.Gain),
+        Gain = OutcomeNode.Of(split.Gain),
         ChanceBetterPercent = split.ChanceBetter.Percent,
         ChanceTooManyBirdsPercent = split.ChanceTooManyBirds.Percent,
         ChanceTooFewBirdsPercent = split.ChanceTooFewBirds.Percent,
         DecideBy = split.DecideBy,
     };
-
-    private static OutcomeNode Kilograms(Estimate<Mass> estimate) => OutcomeNode.Of(estimate, weight => weight.Kilograms);
-
-    private static OutcomeNode Amount(Estimate<Money> estimate) => OutcomeNode.Of(estimate, money => money.Amount);
 }

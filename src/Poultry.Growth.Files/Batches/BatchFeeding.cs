@@ -17,4 +17,7 @@ public sealed class BatchFeeding
 
     /// <summary>What the batch ate so far; null where the file names no record, or what was left was never measured.</summary>
     public FeedRecord? Record { get; internal init; }
+
+    /// <summary>Feeds and conditions in one line, in every culture.</summary>
+    public override string ToString() => Plan + "; " + Conditions;
 }

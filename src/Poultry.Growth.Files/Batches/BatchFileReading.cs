@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Flock;
@@ -68,7 +67,7 @@ public sealed class BatchFileReading
 
     /// <summary>One line, as in <c>batch.json: 3 problems</c>, in every culture.</summary>
     public override string ToString() => File + ": "
-        + (Problems.Count == 0 ? Flock!.Name ?? "a batch" : string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} problem") + (Problems.Count == 1 ? "" : "s"));
+        + (Problems.Count == 0 ? Flock!.Name ?? "a batch" : NumberText.Counted(Problems.Count, "problem"));
 
     /// <summary>The plan of such a batch as a season raises it; only where nothing is missing.</summary>
     internal BatchPlan PlanFor(BatchStart start) => MadePlan(start);

@@ -41,6 +41,9 @@ public sealed class BatchFlock
     /// <summary>The age up to which the file asks; null where it does not say.</summary>
     public Age? Until { get; internal init; }
 
+    /// <summary>As in <c>June batch: 500 placed at 1 d; …</c>, in every culture.</summary>
+    public override string ToString() => (Name is null ? "" : Name + ": ") + HeadCount;
+
     /// <summary>The same birds, counted.</summary>
     internal BatchFlock With(HeadCountPath headCount) => new()
     {

@@ -53,4 +53,7 @@ public sealed class BatchHarvest
 
     /// <summary>How far selling prices may lie from those stated.</summary>
     public LikelyRange<double> Prices { get; internal init; } = LikelyRange<double>.Exactly(1);
+
+    /// <summary>The days offered and what becomes of the birds, in every culture.</summary>
+    public override string ToString() => string.Join(", ", Dates) + "; " + Order;
 }

@@ -21,4 +21,7 @@ public sealed class BatchWeights
 
     /// <summary>A table of weights that the batch is taken to follow; null where it is projected.</summary>
     public TabulatedCurve? Table { get; internal init; }
+
+    /// <summary>The table, or the weigh-ins and the prior; in every culture.</summary>
+    public override string ToString() => Table?.ToString() ?? (WeighIns?.ToString() ?? "no weigh-ins") + "; prior: " + Prior;
 }

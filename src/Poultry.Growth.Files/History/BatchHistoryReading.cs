@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Fitting;
 
 namespace Poultry.Growth.Files;
@@ -24,6 +23,5 @@ public sealed class BatchHistoryReading
     public IReadOnlyList<FileSuspicion> Suspicions => [.. Files.SelectMany(file => file.Suspicions)];
 
     /// <summary>One line, as in <c>history: 7 batches of 2 kinds</c>, in every culture.</summary>
-    public override string ToString() => Folder + ": " + (History?.ToString()
-        ?? string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} {(Problems.Count == 1 ? "problem" : "problems")}"));
+    public override string ToString() => Folder + ": " + (History?.ToString() ?? NumberText.Counted(Problems.Count, "problem"));
 }

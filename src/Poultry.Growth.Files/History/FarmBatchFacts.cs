@@ -1,22 +1,18 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
-using Poultry.Growth.Weighing;
 using UnitsNet;
 
 namespace Poultry.Growth.Files;
 
-/// <summary>What the # lines of a weigh-in file in a farm's history say of a finished batch, and how they are written.</summary>
+/// <summary>What the # lines of a weigh-in file in a farm's history say of a finished batch; <see cref="FarmBatchText"/> writes them.</summary>
 internal sealed class FarmBatchFacts
 {
-    private const string AgeAtPlacement = "age_at_placement_d";
-
     /// <summary>Lines of which all or none are needed.</summary>
     private static readonly ImmutableArray<string> Losses = ["placed_birds", "lost_birds", "age_at_killing"], Feed = ["feed_eaten", "feed_expected", "feed_model"], Dressing = ["live_weight", "off_feed", "carcass_weight"];
 
@@ -44,7 +40,7 @@ internal sealed class FarmBatchFacts
 
         if (lines.ContainsKey(Losses[0]) && ageAtPlacement is null)
         {
-            problems.Add(AgeAtPlacement, null, "is not stated", "a line \"# " + AgeAtPlacement + ":\" beside " + Losses[0]);
+            problems.Add(FarmBatchText.AgeAtPlacement, null, "is not stated", "a line \"# " + FarmBatchText.AgeAtPlacement + ":\" beside " + Losses[0]);
         }
     }
 
@@ -74,67 +70,6 @@ internal sealed class FarmBatchFacts
         PastDressing? dressed = state is null ? null : Made(Dressing, () => PastDressing.Weighed([Carcass(state)]));
         return weights is null ? null : new FarmBatch { Weights = weights, Killed = killed, Losses = losses, Feed = feed, Dressed = dressed is null ? null : Carcass(state!), Inspection = inspection };
     }
-
-    /// <summary>The file of a batch: # lines, then its weigh-ins as means.</summary>
-    public static string Text(FarmBatch batch)
-    {
-        StringBuilder text = new();
-        void Line(string name, string? value) => text.Append(value is null ? "" : "# " + name + ": " + value + "\n");
-        text.Append("# A finished batch of the farm, written by reconcile: what the next plan learns from.\n");
-        Line("strain", batch.Kind.Strain);
-        Line("system", batch.Kind.System);
-        Line("sex", batch.Kind.Sex switch { Sex.Male => "male", Sex.Female => "female", _ => "mixed" });
-        Line("killed", batch.Killed is { } killed ? string.Create(CultureInfo.InvariantCulture, $"{killed:yyyy-MM-dd}") : null);
-        if (batch.Losses is { } losses)
-        {
-            Line(AgeAtPlacement, Number(losses.From.Days));
-            Line("placed_birds", Number(losses.Placed));
-            Line("lost_birds", Number(losses.Lost));
-            Line("age_at_killing", Number(losses.To.Days) + "d");
-        }
-
-        if (batch.Feed is { } feed)
-        {
-            Line("feed_eaten", Number(feed.Eaten.Kilograms) + "kg");
-            Line("feed_expected", Number(feed.Expected.Kilograms) + "kg");
-            Line("feed_model", feed.Model);
-        }
-
-        if (batch.Dressed is var (live, carcass))
-        {
-            Line("live_weight", Number(live.Weight.Kilograms) + "kg");
-            Line("off_feed", Number(live.State.HoursOffFeed!.Value) + "h");
-            Line("road", Number(live.State.RoadHours) + "h");
-            Line("carcass_weight", Number(carcass.Weight.Kilograms) + "kg");
-            Line("neck", Word(carcass.Basis.Neck));
-            Line("giblets", Word(carcass.Basis.Giblets));
-            Line("feet", Word(carcass.Basis.Feet));
-        }
-
-        text.Append("age_d,sex,mean_weight_kg,birds,sd_kg\n");
-
-        // Two crates alike are one of twice the birds: a row that stands there twice would be taken for a slip.
-        foreach (IGrouping<(string Start, string Sd), WeighIn> same in batch.Weights.WeighIns.GroupBy(Row))
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{same.Key.Start},{same.Sum(weighIn => weighIn.BirdsWeighed)},{same.Key.Sd}\n");
-        }
-
-        return text.ToString();
-    }
-
-    /// <summary>The inspection of a batch as a table by itself; null where nobody looked.</summary>
-    public static string? InspectionText(FarmBatch batch) => batch.Inspection is not { } inspection
-        ? null
-        : "batch,killed,birds_opened,birds_found,detection_percent\n" + string.Create(
-            CultureInfo.InvariantCulture, $"{batch.Name},{inspection.Killed:yyyy-MM-dd},{inspection.Opened},{inspection.Found},{inspection.Detection.Percent:0.######}\n");
-
-    private static (string Start, string Sd) Row(WeighIn weighIn) => (
-        Number(weighIn.Age.Days) + "," + (weighIn.Sex switch { Sex.Male => "male", Sex.Female => "female", _ => "" }) + "," + Number(weighIn.MeanWeight.Kilograms),
-        weighIn.StandardDeviation is { } sd ? Number(sd.Kilograms) : "");
-
-    private static string Number(double value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
-
-    private static string? Word(Inclusion inclusion) => inclusion switch { Inclusion.With => "with", Inclusion.Without => "without", _ => null };
 
     private (LiveWeight, CarcassWeight) Carcass(LiveState state) => (
         LiveWeight.Of(Weight("live_weight"), state), CarcassWeight.Of(Weight("carcass_weight"), CarcassBasis.Of(CarcassCondition.Packed, Part("neck"), Part("giblets"), Part("feet"))));

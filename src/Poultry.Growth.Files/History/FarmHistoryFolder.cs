@@ -80,7 +80,7 @@ public static class FarmHistoryFolder
                 : "the inspections in the history hold " + FileProblem.Quoted(batch.Name) + " in another file; expected it once";
         }
 
-        List<(string Path, string? Text)> files = [(inspection, FarmBatchFacts.InspectionText(batch)), (at, FarmBatchFacts.Text(batch))];
+        List<(string Path, string? Text)> files = [(inspection, FarmBatchText.InspectionText(batch)), (at, FarmBatchText.Text(batch))];
         return FileSet.Replace(folder, files);
     }
 

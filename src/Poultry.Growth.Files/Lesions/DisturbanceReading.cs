@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Myopathy;
 
 namespace Poultry.Growth.Files;
@@ -21,6 +20,5 @@ public sealed class DisturbanceReading
     public IReadOnlyList<FileProblem> Problems { get; internal init; } = [];
 
     /// <summary>One line, as in <c>log.csv: 4 disturbances</c>, in every culture.</summary>
-    public override string ToString() => File + ": " + (Log?.ToString()
-        ?? string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} {(Problems.Count == 1 ? "problem" : "problems")}"));
+    public override string ToString() => File + ": " + (Log?.ToString() ?? NumberText.Counted(Problems.Count, "problem"));
 }

@@ -20,5 +20,5 @@ public sealed class InspectionReading
     /// <summary>One line, as in <c>inspections: 7 batches</c>, in every culture.</summary>
     public override string ToString() => Name + ": " + (Inspections is { } read
         ? string.Create(CultureInfo.InvariantCulture, $"{read.Count} {(read.Count == 1 ? "batch" : "batches")}")
-        : string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} {(Problems.Count == 1 ? "problem" : "problems")}"));
+        : NumberText.Counted(Problems.Count, "problem"));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Housing;
 
 namespace Poultry.Growth.Files;
@@ -18,7 +17,5 @@ public sealed class LimitReading
     public IReadOnlyList<FileProblem> Problems { get; internal init; } = [];
 
     /// <summary>One line, as in <c>limits.csv: 3 limits</c>, in every culture.</summary>
-    public override string ToString() => Problems.Count > 0
-        ? string.Create(CultureInfo.InvariantCulture, $"{File}: {Problems.Count} problem") + (Problems.Count == 1 ? "" : "s")
-        : string.Create(CultureInfo.InvariantCulture, $"{File}: {Limits.Count} limit") + (Limits.Count == 1 ? "" : "s");
+    public override string ToString() => File + ": " + (Problems.Count > 0 ? NumberText.Counted(Problems.Count, "problem") : NumberText.Counted(Limits.Count, "limit"));
 }

@@ -9,7 +9,7 @@ namespace Poultry.Growth.Files;
 public static class PackOfferFile
 {
     /// <summary>What stands in place of a number of packs where any number sells.</summary>
-    public const string AnyNumber = "any";
+    internal const string AnyNumber = "any";
 
     private const double MostPacks = 1_000_000;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Poultry.Growth.Carcass;
-using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -16,10 +15,8 @@ internal sealed class PlantSheetLines(ProblemList problems)
 
     private static readonly ImmutableArray<string> Kinds = [.. Counts, "condemned", "condemned-parts", "packed", "giblets", "feed-eaten", "lesion"];
 
-    private static readonly ImmutableArray<string> Stages = ["red", "pink", "green", "grey"];
-
     private readonly Dictionary<string, (int Birds, NamedRow Row)> counts = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, int> lesions = new(StringComparer.OrdinalIgnoreCase);
+    private readonly PlantSheetLesions lesions = new();
     private readonly List<CondemnedLine> condemned = [];
     private readonly List<PackedLine> packs = [];
     private Mass? live, giblets, feed;
@@ -50,7 +47,7 @@ internal sealed class PlantSheetLines(ProblemList problems)
                 feed = AddWeight(row, kind, feed, "all feed that the batch ate: delivered less what was left, as in 4700lb");
                 break;
             case "lesion":
-                AddLesion(row);
+                lesions.Add(row);
                 break;
             default:
                 AddCount(row, kind);
@@ -77,10 +74,7 @@ internal sealed class PlantSheetLines(ProblemList problems)
             kept.Row.Refuse(kept.Row.Cell("count"), "count", "is more than passed", "birds of those that passed");
         }
 
-        if (counts.TryGetValue("opened", out (int Birds, NamedRow Row) opened) ? lesions.Values.Sum() > opened.Birds : lesions.Count > 0)
-        {
-            problems.Add("lesion", null, counts.ContainsKey("opened") ? "is counted on more birds than were opened" : "is counted, and not how many birds were opened", "a line opened with all birds opened at both tenders, those without a lesion among them");
-        }
+        lesions.Close(counts.TryGetValue("opened", out (int Birds, NamedRow Row) opened) ? opened.Birds : null, problems);
     }
 
     /// <summary>The sheet; only where no problem was found.</summary>
@@ -102,14 +96,12 @@ internal sealed class PlantSheetLines(ProblemList problems)
         FeedEaten = feed,
         Basis = basis,
         Opened = Birds("opened"),
-        Lesions = lesions.Values.Sum() == 0 ? null : LesionCounts.Of(Lesions("red"), Lesions("pink"), Lesions("green"), Lesions("grey")),
+        Lesions = lesions.Counts,
     };
 
     private int Condemned => condemned.Where(line => line.IsWholeBirds).Sum(line => line.Birds);
 
     private int Birds(string kind) => counts.TryGetValue(kind, out (int Birds, NamedRow Row) count) ? count.Birds : 0;
-
-    private int Lesions(string stage) => lesions.GetValueOrDefault(stage);
 
     private static Mass? AddWeight(NamedRow row, string kind, Mass? before, string expected)
     {
@@ -176,26 +168,10 @@ internal sealed class PlantSheetLines(ProblemList problems)
             row.Refuse(row.Cell("what"), "what", "stands there a second time", "one line a kind of pack");
         }
 
-        if (piece.Length > 0 && count is { } number && weight is { } kilograms)
+        if (piece.Length > 0 && count is { } number && weight is { } all
+            && row.Make(() => PackedLine.Of(piece, perPack, number, all).Weighing(from, to), "row") is { } line)
         {
-            PackedLine line = PackedLine.Of(piece, perPack, number, kilograms).Weighing(from, to);
             packs.Add(money is { } taken ? line.Taking(taken) : line);
-        }
-    }
-
-    private void AddLesion(NamedRow row)
-    {
-        const string Expected = "red, pink, green or grey: the older side of the bird";
-        Nothing(row, "lesion", "pieces_per_pack", "from", "to", "weight", "money");
-        string stage = Word(row, Expected);
-        int? birds = Count(row);
-        if (stage.Length > 0 && !Stages.Contains(stage, StringComparer.OrdinalIgnoreCase))
-        {
-            row.Refuse(row.Cell("what"), "what", "is no look of a lesion", Expected);
-        }
-        else if (stage.Length > 0 && !lesions.TryAdd(stage, birds ?? 0))
-        {
-            row.Refuse(row.Cell("what"), "what", "stands there a second time", "one line a look");
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Curves;
 
 namespace Poultry.Growth.Files;
@@ -25,5 +24,5 @@ public sealed class StandardReading
 
     /// <summary>One line, as in <c>standard.csv: Objective for males, 2012</c>, in every culture.</summary>
     public override string ToString() => File + ": "
-        + (Standard is null ? string.Create(CultureInfo.InvariantCulture, $"{Problems.Count} problem") + (Problems.Count == 1 ? "" : "s") : Standard.Model.Name);
+        + (Standard is null ? NumberText.Counted(Problems.Count, "problem") : Standard.Model.Name);
 }

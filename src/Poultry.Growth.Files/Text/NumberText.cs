@@ -12,6 +12,9 @@ internal static class NumberText
     /// <summary>What a number is made of, decimal commas included.</summary>
     internal static readonly SearchValues<char> NumberLetters = SearchValues.Create("0123456789.,+-");
 
+    /// <summary>As in <c>1 problem</c> or <c>3 problems</c>.</summary>
+    public static string Counted(int count, string one) => string.Create(CultureInfo.InvariantCulture, $"{count} {one}") + (count == 1 ? "" : "s");
+
     /// <summary>Reads a number, or says what is wrong with it as the end of a sentence.</summary>
     public static string? Fault(ReadOnlySpan<char> text, out double number)
     {

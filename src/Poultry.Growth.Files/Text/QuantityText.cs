@@ -74,7 +74,7 @@ public static partial class QuantityText
     }
 
     /// <summary>Writes a mass, as in <c>2.60 kg</c> or <c>5 lb 11 oz</c>.</summary>
-    /// <param name="mass">The mass.</param>
+    /// <param name="mass">The mass, any.</param>
     /// <param name="unit">In which unit.</param>
     /// <param name="decimals">Digits behind the point, 0 to 9; of the ounces where pounds and ounces are asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">The unit or the number of digits is out of range.</exception>

@@ -25,7 +25,7 @@ internal sealed class WeighInPlacement
                 comment.Once(placed is not null, problems);
                 placed = Date(comment.Value, problems) ?? placed;
             }
-            else if (comment.Is("age_at_placement_d"))
+            else if (comment.Is(FarmBatchText.AgeAtPlacement))
             {
                 comment.Once(age is not null, problems);
                 age = Days(comment.Value, problems) ?? age;
@@ -69,7 +69,7 @@ internal sealed class WeighInPlacement
             return Age.FromDays(days);
         }
 
-        problems.Add(value, "age_at_placement_d", fault, "an age of 0 or more in d");
+        problems.Add(value, FarmBatchText.AgeAtPlacement, fault, "an age of 0 or more in d");
         return null;
     }
 }

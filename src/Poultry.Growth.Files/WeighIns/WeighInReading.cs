@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
@@ -41,7 +40,5 @@ public sealed class WeighInReading
     public IReadOnlyList<string> IgnoredColumns { get; internal init; } = [];
 
     /// <summary>One line, as in <c>weigh-ins.csv: 7 weigh-ins of 86 birds, 7 d to 49 d; 1 suspicion</c>, in every culture.</summary>
-    public override string ToString() => File + ": " + (Series is null ? Counted(Problems.Count, "problem") : Series + "; " + Counted(Suspicions.Count, "suspicion"));
-
-    private static string Counted(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}") + (count == 1 ? "" : "s");
+    public override string ToString() => File + ": " + (Series is null ? NumberText.Counted(Problems.Count, "problem") : Series + "; " + NumberText.Counted(Suspicions.Count, "suspicion"));
 }

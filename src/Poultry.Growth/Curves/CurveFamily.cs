@@ -38,7 +38,7 @@ public abstract class CurveFamily
     /// </param>
     /// <returns>False where a weight is not a finite number above 0.</returns>
     /// <exception cref="ArgumentException">A span has the wrong length.</exception>
-    public abstract bool Evaluate(
+    internal abstract bool Evaluate(
         ReadOnlySpan<double> parameters, ReadOnlySpan<double> ageDays, Span<double> kilograms, Span<double> gradient);
 
     /// <summary>The name.</summary>
@@ -61,7 +61,7 @@ internal sealed class CurveFamily<TCurve> : CurveFamily
         return TCurve.FromParameters(parameters);
     }
 
-    public override bool Evaluate(
+    internal override bool Evaluate(
         ReadOnlySpan<double> parameters, ReadOnlySpan<double> ageDays, Span<double> kilograms, Span<double> gradient)
     {
         Require.SameLength(Parameters.Count, parameters.Length, nameof(parameters));

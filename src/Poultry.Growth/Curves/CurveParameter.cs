@@ -21,6 +21,9 @@ public sealed class CurveParameter
     /// <summary>What it says about the bird.</summary>
     public string Meaning { get; }
 
+    /// <summary>As in <c>mature weight A, kg</c>.</summary>
+    public override string ToString() => Name + " " + Symbol + ", " + Unit;
+
     internal static CurveParameter MatureWeight { get; } =
         new("mature weight", "A", "kg", "The weight the curve tends to. Fitted to young birds it is an extrapolation.");
 

@@ -61,6 +61,9 @@ public abstract class GrowthCurve : IGrowthCurve
         }
     }
 
+    /// <summary>The law and its mature weight, as in <c>Gompertz growth curve, mature weight 5.1 kg (11.24 lb)</c>, in every culture.</summary>
+    public override string ToString() => Model.Name + (MatureWeight is { } mature ? ", mature weight " + WeightText.Of(mature.Kilograms) : "");
+
     /// <summary>The ages the curve speaks of, to end "is not allowed; ".</summary>
     private protected virtual string AgesCovered => "the curve has no weight above 0 with a finite gain there";
 

@@ -17,18 +17,23 @@ public interface IGrowthCurve
     Inflection? Inflection { get; }
 
     /// <summary>Live weight at an age.</summary>
+    /// <param name="age">Within the ages of the curve: a law covers 0 d and more, a table the ages of its rows.</param>
     /// <exception cref="ArgumentOutOfRangeException">The curve says nothing about this age.</exception>
     Mass WeightAt(Age age);
 
     /// <summary>Gain a day at an age: the slope of the curve.</summary>
+    /// <param name="age">Within the ages of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">The curve says nothing about this age.</exception>
     MassFlow GainAt(Age age);
 
     /// <summary>Gain a day as a share of the weight.</summary>
+    /// <param name="age">Within the ages of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">The curve says nothing about this age.</exception>
     DailyRate RelativeGainAt(Age age);
 
     /// <summary>Mean gain a day between two ages.</summary>
+    /// <param name="from">The earlier age, within those of the curve.</param>
+    /// <param name="to">The later age, within those of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="to"/> is not later than <paramref name="from"/>, or the curve says nothing about one of them.</exception>
     MassFlow MeanGain(Age from, Age to);
 

@@ -21,4 +21,7 @@ public sealed class ModelSymbol
 
     /// <summary>The unit; <c>-</c> for a pure number.</summary>
     public string Unit { get; }
+
+    /// <summary>As in <c>W: live weight, kg</c>.</summary>
+    public override string ToString() => Symbol + ": " + Meaning + ", " + Unit;
 }

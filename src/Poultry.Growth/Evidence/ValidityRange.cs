@@ -8,7 +8,7 @@ public sealed class ValidityRange
 {
     /// <summary>States a range.</summary>
     /// <param name="quantity">What is limited, as in <c>age</c>.</param>
-    /// <param name="low">Lowest value measured, in <paramref name="unit"/>.</param>
+    /// <param name="low">Lowest value measured, finite, in <paramref name="unit"/>.</param>
     /// <param name="high">Highest value measured, in <paramref name="unit"/>; not below <paramref name="low"/>.</param>
     /// <param name="unit">The unit of both, as in <c>d</c>.</param>
     /// <exception cref="ArgumentException">A text is empty, or the bounds are crossed or not finite.</exception>
@@ -23,7 +23,7 @@ public sealed class ValidityRange
     /// <summary>What is limited.</summary>
     public string Quantity { get; }
 
-    /// <summary>Lowest value measured, in <see cref="Unit"/>.</summary>
+    /// <summary>Lowest value measured, finite, in <see cref="Unit"/>.</summary>
     public double Low { get; }
 
     /// <summary>Highest value measured, in <see cref="Unit"/>.</summary>
@@ -33,6 +33,7 @@ public sealed class ValidityRange
     public string Unit { get; }
 
     /// <summary>Whether a value, in <see cref="Unit"/>, lies inside, bounds included.</summary>
+    /// <param name="value">In the unit of the range; what is not a number lies outside.</param>
     public bool Contains(double value) => value >= Low && value <= High;
 
     /// <summary>As in <c>age 0 to 112 d</c>, in every culture.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -104,4 +105,8 @@ public sealed class BatchFigures
         ArgumentNullException.ThrowIfNull(batch);
         return new BatchFigures(batch);
     }
+
+    /// <summary>As in <c>96 % sold at 42 d, 2.5 kg (5.51 lb) each, 59.5 g/d, 1.600 (feed over live weight sold)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Livability} sold at {Batch.AgeAtSale}, {WeightText.Of(meanKilograms)} each, {GainGramsPerDay:0.#} g/d, {ByLiveWeight}");
 }

@@ -82,7 +82,7 @@ public sealed class BreederEnergy
     /// <summary>Energy a bird a day.</summary>
     /// <param name="weight">Live weight, above 0.</param>
     /// <param name="gain">Gain a day, 0 or more.</param>
-    /// <param name="temperature">Of the air; without meaning where the source has none.</param>
+    /// <param name="temperature">Of the air, -20 to 50 °C; without meaning where the source has none.</param>
     /// <exception cref="ArgumentOutOfRangeException">One of them is out of range.</exception>
     public Power At(Mass weight, MassFlow gain, Temperature temperature)
     {
@@ -92,6 +92,9 @@ public sealed class BreederEnergy
         return Calories.PerDay(
             (Math.Pow(kilograms, exponent) * (maintenance + (perDegree * celsius))) + (this.gain * grams * Math.Pow(kilograms, gainExponent)));
     }
+
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
 
     private static ModelInfo Info(string id, string name, string equation, bool byTemperature, Citation source, IReadOnlyList<ValidityRange> ranges) => new(
         id,

@@ -42,7 +42,11 @@ public sealed class ComfortSchedule
     public ModelInfo Model { get; }
 
     /// <summary>The temperature in the week of this age; after the last week of the source, that of the last.</summary>
+    /// <param name="age">Any.</param>
     public Temperature At(Age age) => Temperature.FromDegreesCelsius(celsiusByWeek[Math.Min(celsiusByWeek.Length - 1, (int)age.Weeks)]);
+
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
 
     private static ModelInfo Info(string id, string name, string equation, Citation source, string accuracy, double lastDays) => new(
         id,

@@ -70,10 +70,12 @@ public static class DrinkingWater
         [new ValidityRange("age", 0, 56, "d")]);
 
     /// <summary>By age, as in 1985: 5.28 g for each day of age, 5.1 in the cool and 5.7 in the warm season.</summary>
+    /// <param name="age">Any; beyond the ages measured a caution says so.</param>
     public static WaterAmount ByAge(Age age) => new(
         ByAgeModel, PestiGrams * age.Days, PestiCool * age.Days, PestiWarm * age.Days, Outside(ByAgeModel, age));
 
     /// <summary>By week of life at 20 °C; low and high are the table itself, which gives no range.</summary>
+    /// <param name="age">Any; of hatch itself the first week.</param>
     /// <returns>Null after the eighth week, where the table ends.</returns>
     public static WaterAmount? ByWeek(Age age)
     {
@@ -98,6 +100,7 @@ public static class DrinkingWater
     }
 
     /// <summary>Flow that a nipple must give at an age.</summary>
+    /// <param name="age">Any: 20 ml/min at hatch and 7 ml/min more each week.</param>
     public static VolumeFlow NippleFlow(Age age) => VolumeFlow.FromMillilitersPerMinute((7 * age.Weeks) + 20);
 
     internal static double GramsPerDay(double feedGrams, double celsius, WaterInHeat heat) => Ratio * feedGrams * InHeat(celsius, heat);

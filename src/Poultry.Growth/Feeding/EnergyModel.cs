@@ -71,9 +71,9 @@ public abstract class EnergyModel
     /// <summary>What a bird needs a day.</summary>
     /// <param name="sex">Of the bird; mixed is the mean of a cockerel and a pullet of this weight and gain.</param>
     /// <param name="weight">Live weight, 10 g to 12 kg with half a day's gain either way.</param>
-    /// <param name="gain">Gain a day.</param>
-    /// <param name="temperature">Of the air around the bird.</param>
-    /// <param name="age">Of the bird: the default model compares with the temperature of a standard house at this age, one model has costs by age.</param>
+    /// <param name="gain">Gain a day, finite; a bird that loses weight has a negative one.</param>
+    /// <param name="temperature">Of the air around the bird, -20 to 50 °C.</param>
+    /// <param name="age">Of the bird, any: the default model compares with the temperature of a standard house at this age, one model has costs by age.</param>
     /// <exception cref="ArgumentOutOfRangeException">A weight is outside the range, or the temperature is outside -20 to 50 °C.</exception>
     public EnergyNeed Need(Sex sex, Mass weight, MassFlow gain, Temperature temperature, Age age)
     {

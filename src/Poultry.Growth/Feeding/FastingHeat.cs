@@ -35,7 +35,7 @@ public static class FastingHeat
 
     /// <summary>Heat of a fasting bird.</summary>
     /// <param name="weight">Live weight, above 0.</param>
-    /// <param name="temperature">Of the air.</param>
+    /// <param name="temperature">Of the air, finite.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the temperature is not finite.</exception>
     public static Power At(Mass weight, Temperature temperature)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -54,4 +55,8 @@ public sealed class FeedDay
 
     /// <summary>All metabolizable energy a bird eats this day, pasture included: the sum of its parts, before a farm's factor.</summary>
     public Power Energy => Calories.PerDay(parts.Kilocalories);
+
+    /// <summary>As in <c>42 d: 182.4 g (6.43 oz) of feed a bird, the batch so far 1210 kg (2668 lb)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Age}: {WeightText.Of(Feed.Value.Kilograms)} of feed a bird, the batch so far {BatchFeed.Value.Kilograms:0} kg ({BatchFeed.Value.Pounds:0} lb)");
 }

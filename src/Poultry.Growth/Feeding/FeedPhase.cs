@@ -11,7 +11,7 @@ public sealed class FeedPhase
 
     /// <summary>A feed fed from one age to another.</summary>
     /// <param name="name">As the farm calls it.</param>
-    /// <param name="from">First fed at this age.</param>
+    /// <param name="from">First fed at this age, any.</param>
     /// <param name="to">Fed up to this age, later than <paramref name="from"/>; null: until the end.</param>
     /// <param name="energy">Metabolizable energy, 1000 to 5000 kcal/kg (4.2 to 20.9 MJ/kg).</param>
     /// <exception cref="ArgumentException">The name is empty.</exception>

@@ -8,7 +8,7 @@ namespace Poultry.Growth.Feeding;
 public sealed class FeedRecord
 {
     /// <summary>The record at an age.</summary>
-    /// <param name="age">When what was left was measured.</param>
+    /// <param name="age">When what was left was measured, any.</param>
     /// <param name="delivered">All feed delivered for this batch until then, above 0.</param>
     /// <param name="left">What of it is left, 0 or more and less than <paramref name="delivered"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A weight is out of range.</exception>

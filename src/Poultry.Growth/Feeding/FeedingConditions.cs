@@ -73,6 +73,10 @@ public sealed class FeedingConditions
         Temperatures = temperatures, Sex = Sex, Type = Type, Model = Model, Waste = Waste, Pasture = Pasture, Ranging = Ranging, HatchWeight = HatchWeight, WaterInHeat = WaterInHeat,
     };
 
+    /// <summary>Birds, temperatures and model, as in <c>fast-growing birds, mixed, 18 °C; …</c>, in every culture.</summary>
+    public override string ToString() =>
+        (Type == BirdType.Fast ? "fast" : "slow") + "-growing birds, " + Sex switch { Sex.Male => "cockerels", Sex.Female => "pullets", _ => "mixed" } + ", " + Temperatures + "; " + Model;
+
     /// <summary>Whether the default model is used on the birds it is made for: only then does an early record correct the rest.</summary>
     internal bool TakesFarmFactor => Type == BirdType.Fast && Model is HeatProductionEnergy;
 }

@@ -47,6 +47,9 @@ public sealed class FeedingPlan
     /// <exception cref="ArgumentOutOfRangeException">The energy is out of range.</exception>
     public static FeedingPlan OneFeed(SpecificEnergy energy) => Of(new FeedPhase("feed", Age.Hatch, null, energy));
 
+    /// <summary>The feeds in their order, and whether they are assumed.</summary>
+    public override string ToString() => string.Join("; ", Phases) + (Caution is null ? "" : " (assumed)");
+
     /// <summary>The place of the phase that is fed at an age; the plan covers it.</summary>
     internal int IndexAt(double ageDays)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -63,4 +64,8 @@ public sealed class FinishedBatch
         get;
         init => field = value is { } energy ? Calories.PerKilogram(FeedPhase.RequireDiet(energy, nameof(DietEnergy))) : null;
     }
+
+    /// <summary>As in <c>480 of 500 birds sold at 42 d: 1200 kg (2646 lb) live, 1920 kg (4233 lb) of feed</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Sold} of {Placed} birds sold at {AgeAtSale}: {LiveWeight.Kilograms:0} kg ({LiveWeight.Pounds:0} lb) live, {Feed.Kilograms:0} kg ({Feed.Pounds:0} lb) of feed");
 }

@@ -57,7 +57,7 @@ public static class HeatIndex
     public static Temperature Thi(Temperature dryBulb, Temperature wetBulb) => Temperature.FromDegreesCelsius(ThiCelsius(dryBulb, wetBulb));
 
     /// <summary>The same with moving air; null outside the air temperatures (35 to 41 °C) and air speeds (0.2 to 1.2 m/s) that were measured.</summary>
-    /// <param name="dryBulb">Temperature of the air.</param>
+    /// <param name="dryBulb">Temperature of the air, -20 to 50 °C.</param>
     /// <param name="wetBulb">Of a wet thermometer in moving air, not above <paramref name="dryBulb"/>.</param>
     /// <param name="airSpeed">At the birds, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is out of range, or the speed below 0.</exception>
@@ -72,9 +72,9 @@ public static class HeatIndex
     }
 
     /// <summary>What to mind in this heat.</summary>
-    /// <param name="dryBulb">Temperature of the air.</param>
-    /// <param name="wetBulb">Of a wet thermometer.</param>
-    /// <param name="weight">Mean live weight; null where it is not known.</param>
+    /// <param name="dryBulb">Temperature of the air, -20 to 50 °C.</param>
+    /// <param name="wetBulb">Of a wet thermometer in moving air, not above <paramref name="dryBulb"/>.</param>
+    /// <param name="weight">Mean live weight, any; null where it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is out of range.</exception>
     public static IReadOnlyList<Caution> Cautions(Temperature dryBulb, Temperature wetBulb, Mass? weight)
     {

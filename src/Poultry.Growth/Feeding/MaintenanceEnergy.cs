@@ -102,10 +102,13 @@ public sealed class MaintenanceEnergy
 
     /// <summary>Energy for maintenance.</summary>
     /// <param name="weight">Live weight, above 0.</param>
-    /// <param name="temperature">Of the air; without meaning where the source has none.</param>
+    /// <param name="temperature">Of the air, finite; without meaning where the source has none.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the temperature is not finite.</exception>
     public Power At(Mass weight, Temperature temperature) => Calories.PerDay(KilocaloriesPerDay(
         Require.Positive(weight.Kilograms, "kg", nameof(weight)), Require.Finite(temperature.DegreesCelsius, "°C", nameof(temperature))));
+
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
 
     internal double KilocaloriesPerDay(double kilograms, double celsius) => Math.Pow(kilograms, exponent) * Coefficient(celsius);
 

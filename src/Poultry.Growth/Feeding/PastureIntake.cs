@@ -66,7 +66,9 @@ public sealed class PastureIntake
         dryGramsPerDay / (dryGramsPerDay + (dryMatterOfFeed.Fraction * Require.Positive(feed.GramsPerDay, "g/d", nameof(feed)))));
 
     /// <summary>Dry matter that a bird takes over a time.</summary>
-    public Mass DryMatterOver(Duration time) => Mass.FromGrams(dryGramsPerDay * time.Days);
+    /// <param name="time">0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    public Mass DryMatterOver(Duration time) => Mass.FromGrams(dryGramsPerDay * Require.NotNegative(time.Days, "d", nameof(time)));
 
     /// <summary>As in <c>10.7 g dry matter a day, 3 % of energy</c>, in every culture.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{dryGramsPerDay:0.#} g dry matter a day, {EnergyShare} of energy");

@@ -55,6 +55,9 @@ public sealed class PotentialGrowth
         return MassFlow.FromGramsPerDay(ratePerDay * grams * Math.Log(matureGrams / grams));
     }
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Info(string id, string name, string equation, string what, Citation source, string accuracy) => new(
         id,
         name,

@@ -29,9 +29,9 @@ public static class RestrictedGrowth
 
     /// <summary>What is needed less a day.</summary>
     /// <param name="sex">Of the bird; mixed is the mean of both.</param>
-    /// <param name="weight">Live weight, 10 g to 12 kg.</param>
-    /// <param name="normalGain">What birds of this type gain at this weight when they eat as they like.</param>
-    /// <param name="gain">What these gain, not more than <paramref name="normalGain"/>.</param>
+    /// <param name="weight">Live weight, 10 g to 12 kg with the missing gain either way.</param>
+    /// <param name="normalGain">What birds of this type gain at this weight when they eat as they like, above 0.</param>
+    /// <param name="gain">What these gain, not more than <paramref name="normalGain"/>, nor a loss of more than it.</param>
     /// <exception cref="ArgumentOutOfRangeException">A weight or gain is out of range.</exception>
     public static Power Saving(Sex sex, Mass weight, MassFlow normalGain, MassFlow gain)
     {

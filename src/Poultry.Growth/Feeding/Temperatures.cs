@@ -48,6 +48,7 @@ public sealed class Temperatures
     }
 
     /// <summary>The temperature at an age.</summary>
+    /// <param name="age">Any; after the last that was given, that of the last.</param>
     public Temperature At(Age age) => Temperature.FromDegreesCelsius(Celsius(age.Days));
 
     /// <summary>In one line and in every culture.</summary>

@@ -62,6 +62,9 @@ public sealed class WeightCorrection
         return new(this, conversion, ratio, Caution(kilograms));
     }
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private Caution? Caution(double kilograms) => Model.Ranges is [var range]
         ? range.Contains(kilograms) ? null : new("weight-correction-out-of-range", string.Create(
             CultureInfo.InvariantCulture, $"The rule for 2.5 kg is stated for {range}; these birds weighed {WeightText.Of(kilograms)}."))

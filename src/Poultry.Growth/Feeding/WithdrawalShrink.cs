@@ -12,7 +12,7 @@ public static class WithdrawalShrink
     /// <summary>The live weight that is left at killing.</summary>
     /// <param name="weight">Live weight when feed is removed, above 0.</param>
     /// <param name="offFeed">From feed removed to killing, with the road and the waiting inside, 0 to 48 h.</param>
-    /// <param name="onRoad">Of these, on the road.</param>
+    /// <param name="onRoad">Of these, on the road: 0 h to <paramref name="offFeed"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">One of them is out of range, or more time on the road than off feed.</exception>
     public static LiveShrink Of(Mass weight, Duration offFeed, Duration onRoad)
     {

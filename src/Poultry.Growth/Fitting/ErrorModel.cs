@@ -54,8 +54,8 @@ public sealed class ErrorModel
     /// <summary>
     /// The scatter is known beforehand: variance of a logarithmic mean of n birds CV²/n, plus the square of an error that hits a whole weigh-in.
     /// </summary>
-    /// <param name="coefficientOfVariation">CV between birds as a fraction; null takes it from the birds weighed singly or with SD, 0.10 where there are none.</param>
-    /// <param name="weighInError">Error of a whole weigh-in as a fraction, 0 or more; 0.02 is usual where it is not known (assumption).</param>
+    /// <param name="coefficientOfVariation">CV between birds as a fraction, between 0 and 1; null takes it from the birds weighed singly or with SD, 0.10 where there are none.</param>
+    /// <param name="weighInError">Error of a whole weigh-in as a fraction, 0 to 1; 0.02 is usual where it is not known (assumption).</param>
     /// <exception cref="ArgumentOutOfRangeException">A fraction is out of its range.</exception>
     public static ErrorModel Sampling(double? coefficientOfVariation = null, double weighInError = 0)
     {
@@ -77,8 +77,8 @@ public sealed class ErrorModel
 
     /// <summary>The model with this id; null where there is none.</summary>
     /// <param name="id">As in <c>proportional</c>.</param>
-    /// <param name="coefficientOfVariation">For known sampling error only, as in <see cref="Sampling"/>.</param>
-    /// <param name="weighInError">For known sampling error only, as in <see cref="Sampling"/>.</param>
+    /// <param name="coefficientOfVariation">For known sampling error only, between 0 and 1; null as in <see cref="Sampling"/>.</param>
+    /// <param name="weighInError">For known sampling error only, 0 to 1, as in <see cref="Sampling"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A fraction is out of its range.</exception>
     public static ErrorModel? Find(string id, double? coefficientOfVariation = null, double weighInError = 0) => id switch
     {

@@ -13,7 +13,7 @@ public static class FamilyComparison
     /// <summary>Compares families.</summary>
     /// <param name="weighIns">What was weighed.</param>
     /// <param name="errors">What is assumed about scatter, the same for all; <see cref="ErrorModel.Proportional"/> where none is named.</param>
-    /// <param name="hatchWeight">A weight at hatch that every curve must have; null leaves it free.</param>
+    /// <param name="hatchWeight">A weight at hatch that every curve must have, above 0; null leaves it free.</param>
     /// <returns>The families with a curve, best first, then the others.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The hatch weight is not above 0.</exception>
     public static IReadOnlyList<ComparedFamily> Of(WeighInSeries weighIns, ErrorModel? errors = null, Mass? hatchWeight = null)

@@ -115,7 +115,7 @@ public sealed class GrowthFit
     /// <param name="weighIns">What was weighed.</param>
     /// <param name="family">The kind of curve; Gompertz where none is named.</param>
     /// <param name="errors">What is assumed about scatter; <see cref="ErrorModel.Proportional"/> where none is named.</param>
-    /// <param name="hatchWeight">A weight at hatch that the curve must have; null leaves it free.</param>
+    /// <param name="hatchWeight">A weight at hatch that the curve must have, above 0; null leaves it free.</param>
     /// <returns>The fit. One that did not work says so in <see cref="Status"/> and <see cref="Reason"/>; it is not an exception.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The hatch weight is not above 0.</exception>
     public static GrowthFit Of(WeighInSeries weighIns, CurveFamily? family = null, ErrorModel? errors = null, Mass? hatchWeight = null)
@@ -129,7 +129,7 @@ public sealed class GrowthFit
 
     /// <summary>The mean weight of the flock at an age.</summary>
     /// <param name="age">Any age the law has a weight for.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, or the level is no share.</exception>
     public Estimate<Mass> MeanAt(Age age, double level = DefaultLevel) => FitPrediction.At(this, age, level, _ => 0);
@@ -137,7 +137,7 @@ public sealed class GrowthFit
     /// <summary>The mean of a next weigh-in of so many birds: the flock's mean and the chance of the catch.</summary>
     /// <param name="age">Any age the law has a weight for.</param>
     /// <param name="birds">How many birds will be weighed, 1 or more.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, there is no bird, or the level is no share.</exception>
     public Estimate<Mass> NextWeighInAt(Age age, int birds, double level = DefaultLevel)
@@ -148,7 +148,7 @@ public sealed class GrowthFit
 
     /// <summary>The weight of one bird picked at random.</summary>
     /// <param name="age">Any age the law has a weight for.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <returns>The estimate; null where nothing weighed tells how far birds lie apart (means without standard deviation under equal variance).</returns>
     /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The law gives no weight so early, or the level is no share.</exception>
@@ -158,7 +158,7 @@ public sealed class GrowthFit
 
     /// <summary>The age at which the flock's mean reaches a weight.</summary>
     /// <param name="weight">Above 0.</param>
-    /// <param name="level">The chance that the interval claims: all ages at which the interval of the mean holds the weight. Open where it holds it for ever.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1: all ages at which the interval of the mean holds the weight. Open where it holds it for ever.</param>
     /// <returns>The estimate; null where the curve never reaches the weight, which <see cref="IGrowthCurve.AgeAt"/> explains.</returns>
     /// <exception cref="InvalidOperationException">There is no curve: see <see cref="Status"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the level is no share.</exception>
@@ -168,7 +168,7 @@ public sealed class GrowthFit
     /// Limits of the parameters from the whole fit: values beyond them cannot be made to fit well enough whatever the other parameters.
     /// Open where the weights give no bound.
     /// </summary>
-    /// <param name="level">The chance that they claim.</param>
+    /// <param name="level">The chance that they claim, between 0 and 1.</param>
     /// <returns>One interval a parameter, in the family's order and units.</returns>
     /// <remarks>
     /// Least squares: S(parameter) = S (1 + t²/df) (Bates and Watts 1988, memory for the page). Maximum likelihood: the same cut on the
@@ -192,7 +192,7 @@ public sealed class GrowthFit
 
     /// <summary>The report for reading: what was fitted, how sure each figure is, what to mind.</summary>
     /// <param name="unit">The unit of weights: kg, g, lb or oz.</param>
-    /// <param name="level">The chance that intervals claim.</param>
+    /// <param name="level">The chance that intervals claim, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">Another unit, or the level is no share.</exception>
     public string Report(MassUnit unit = MassUnit.Kilogram, double level = DefaultLevel) => FitReport.Text(this, unit, level);
 

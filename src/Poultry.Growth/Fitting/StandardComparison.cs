@@ -34,7 +34,7 @@ public static class StandardComparison
     /// <summary>Compares the mean of each age with a standard; cockerels, pullets and mixed birds of one age apart.</summary>
     /// <param name="weighIns">What was weighed.</param>
     /// <param name="standard">A table of weights by age, of the same strain and sex as far as may be; its cautions go with every difference.</param>
-    /// <param name="level">The chance that the intervals claim.</param>
+    /// <param name="level">The chance that the intervals claim, between 0 and 1.</param>
     /// <returns>One an age and sex, by age.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
     public static IReadOnlyList<StandardDifference> Of(WeighInSeries weighIns, TabulatedCurve standard, double level = GrowthFit.DefaultLevel) =>
@@ -43,7 +43,7 @@ public static class StandardComparison
     /// <summary>Compares the mean of each age with a shipped standard; birds that are not of its sex are compared too, with a caution.</summary>
     /// <param name="weighIns">What was weighed.</param>
     /// <param name="standard">The standard; its cautions go with every difference.</param>
-    /// <param name="level">The chance that the intervals claim.</param>
+    /// <param name="level">The chance that the intervals claim, between 0 and 1.</param>
     /// <returns>One an age and sex, by age.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
     public static IReadOnlyList<StandardDifference> With(WeighInSeries weighIns, GrowthStandard standard, double level = GrowthFit.DefaultLevel)

@@ -64,6 +64,9 @@ public sealed class BirdHeat
     /// <exception cref="ArgumentOutOfRangeException">The weight or the temperature is out of its range.</exception>
     public HeatGivenOff At(Mass liveWeight, Temperature air) => HouseClimate.At(Total(liveWeight), air);
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     internal double Watts(double kilograms) => watts * Math.Pow(kilograms, exponent);
 
     private static Citation ChepeteXin(string locator) => new(

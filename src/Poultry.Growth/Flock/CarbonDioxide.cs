@@ -28,6 +28,9 @@ public sealed class CarbonDioxide
     public VolumeFlow With(Power heat) =>
         VolumeFlow.FromLitersPerHour(litresPerKilowattHour * Require.NotNegative((double)heat.Watts, "W", nameof(heat)) / 1000);
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Describe(string id, string name, string equation, string accuracy) => new(
         id,
         name,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Flock;
@@ -19,7 +20,11 @@ public sealed class Deaths
     /// <summary>So many birds at an age.</summary>
     /// <param name="age">How old the flock was.</param>
     /// <param name="birds">Dead and culled together, 0 or more.</param>
-    /// <param name="culled">How many of them were culled, where they are counted apart.</param>
+    /// <param name="culled">How many of them were culled, where they are counted apart: 0 to <paramref name="birds"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative number of birds, or more culled than all.</exception>
     public static Deaths Of(Age age, int birds, int culled = 0) => new(age, Require.AtLeast(birds, 0), (int)Require.Between(culled, 0, birds, "birds"));
+
+    /// <summary>As in <c>12 d: 3 birds, 1 of them culled</c>, in every culture.</summary>
+    public override string ToString() => Age + ": " + CountText.Of(Birds, "bird")
+        + (Culled > 0 ? string.Create(CultureInfo.InvariantCulture, $", {Culled} of them culled") : "");
 }

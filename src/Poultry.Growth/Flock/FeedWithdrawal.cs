@@ -13,6 +13,7 @@ public sealed class FeedWithdrawal
 {
     private const double MostHours = 24;
     private const double FirstHours = 6;
+    private const double MostHoursAsked = 48;
 
     private FeedWithdrawal(LikelyRange<double> percentPerHour, LikelyRange<double> roadPercentPerHour) =>
         (PercentPerHour, RoadPercentPerHour) = (percentPerHour, roadPercentPerHour);
@@ -67,11 +68,11 @@ public sealed class FeedWithdrawal
 
     /// <summary>The share of the full-fed weight that is gone.</summary>
     /// <param name="offFeed">From the last feed to killing, 0 to 48 h; measured up to 24 h.</param>
-    /// <param name="onRoad">The part of it on the road; none where null.</param>
+    /// <param name="onRoad">The part of it on the road, 0 h to <paramref name="offFeed"/>; none where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time is out of its range, or nothing would be left.</exception>
     public LikelyRange<Probability> ShareLost(Duration offFeed, Duration? onRoad = null)
     {
-        double hours = Require.Between(offFeed.Hours, 0, 48, "h", nameof(offFeed));
+        double hours = Require.Between(offFeed.Hours, 0, MostHoursAsked, "h", nameof(offFeed));
         double roadHours = Require.Between(onRoad?.Hours ?? 0, 0, hours, "h", nameof(onRoad));
         Probability Lost(double rate, double roadRate) => Probability.FromPercent(Loss(rate, hours, roadRate, roadHours));
         return LikelyRange<Probability>.Of(
@@ -81,13 +82,18 @@ public sealed class FeedWithdrawal
     }
 
     /// <summary>What to mind at so many hours off feed; empty within the range that was measured.</summary>
-    public static IReadOnlyList<Caution> CautionsAt(Duration offFeed) => offFeed.Hours switch
+    /// <param name="offFeed">From the last feed to killing, 0 to 48 h.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
+    public static IReadOnlyList<Caution> CautionsAt(Duration offFeed) => Require.Between(offFeed.Hours, 0, MostHoursAsked, "h", nameof(offFeed)) switch
     {
         0 => [],
         < FirstHours => [new("withdrawal-first-hours", "In the first 6 h off feed the gut empties faster than the straight line says: the loss may be larger.")],
         > MostHours => [new("withdrawal-too-long", "Loss off feed was measured up to 24 h; beyond that it is a guess, and so long a fast harms the birds. Ask the vet and the plant.")],
         _ => [],
     };
+
+    /// <summary>As in <c>0.3 (0.2 to 0.4) % an hour off feed, 0.11 (0.05 to 0.17) % more on the road</c>, in every culture.</summary>
+    public override string ToString() => PercentPerHour + " % an hour off feed, " + RoadPercentPerHour + " % more on the road";
 
     /// <summary>100 (1 - W/W0) = s h + r h_r.</summary>
     private static double Loss(double s, double h, double r, double roadHours) => (s * h) + (r * roadHours);

@@ -38,14 +38,14 @@ public sealed class HeadCountPath
 
     /// <summary>A batch as expected.</summary>
     /// <param name="placed">Chicks placed alive, 1 or more.</param>
-    /// <param name="ageAtPlacement">How old they were.</param>
+    /// <param name="ageAtPlacement">How old they were, any.</param>
     /// <param name="survival">How birds die off.</param>
     /// <exception cref="ArgumentOutOfRangeException">No chick was placed.</exception>
     public static HeadCountPath Expected(int placed, Age ageAtPlacement, Survival survival) => Recorded(placed, ageAtPlacement, [], survival);
 
     /// <summary>A batch whose deaths were written down, and as expected afterwards.</summary>
     /// <param name="placed">Chicks placed alive, 1 or more.</param>
-    /// <param name="ageAtPlacement">How old they were.</param>
+    /// <param name="ageAtPlacement">How old they were, any.</param>
     /// <param name="deaths">Birds dead or culled, in any order; none before placement. Who records that no bird died until a day gives that day with 0 birds.</param>
     /// <param name="thereafter">How birds die off after the last record.</param>
     /// <exception cref="ArgumentOutOfRangeException">No chick was placed, or a death lies before placement.</exception>
@@ -68,6 +68,7 @@ public sealed class HeadCountPath
     }
 
     /// <summary>Birds alive: a whole number while they were counted, the expected number afterwards. A bird that died on a day is gone from that age on.</summary>
+    /// <param name="age">From placement on.</param>
     /// <exception cref="ArgumentOutOfRangeException">The age lies before placement.</exception>
     public double BirdsAt(Age age)
     {
@@ -88,6 +89,10 @@ public sealed class HeadCountPath
             ? Probability.FromFraction(BirdsAt(age) > birds ? 1 : 0)
             : Probability.FromFraction(1 - Thereafter.ChanceAtMost(birds, counted, CountedUntil, age).Fraction);
     }
+
+    /// <summary>As in <c>500 placed at 1 d, 493 alive at 20 d; then …</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Placed} placed at {AgeAtPlacement}") + (Deaths.Count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {counted} alive at {CountedUntil}")) + "; then " + Thereafter;
 
     /// <summary>Birds alive in a batch whose losses lie so many standard deviations from the usual.</summary>
     internal double BirdsInBatch(Age age, double standardDeviations) =>

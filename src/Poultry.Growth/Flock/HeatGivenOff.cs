@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using UnitsNet;
 
@@ -26,4 +27,8 @@ public sealed class HeatGivenOff
 
     /// <summary>What to mind.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>As in <c>16.1 W: 9.4 W sensible, 6.7 W latent</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Total.Watts:0.#} W: {Sensible.Watts:0.#} W sensible, {Latent.Watts:0.#} W latent");
 }

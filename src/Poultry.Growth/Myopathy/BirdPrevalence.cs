@@ -16,6 +16,7 @@ public readonly struct BirdPrevalence : IEquatable<BirdPrevalence>, IComparable<
     public double Percent => Share.Percent;
 
     /// <summary>A share of birds.</summary>
+    /// <param name="share">0 to 1.</param>
     public static BirdPrevalence Of(Probability share) => new(share);
 
     /// <summary>A share of birds in percent.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -42,18 +43,25 @@ public sealed class LesionSides
     public static LesionSides OfBilateralShare(Probability bilateral) => new(2 / (1 + bilateral.Fraction));
 
     /// <summary>The share of birds that goes with a share of muscles.</summary>
+    /// <param name="muscles">0 to 100 % of muscles.</param>
     public BirdPrevalence Birds(MusclePrevalence muscles) => BirdPrevalence.Of(Probability.FromFraction(OfBirds(muscles.Share.Fraction, exponent)));
 
     /// <summary>The share of muscles that goes with a share of birds.</summary>
+    /// <param name="birds">0 to 100 % of birds.</param>
     public MusclePrevalence Muscles(BirdPrevalence birds) =>
         MusclePrevalence.Of(Probability.FromFraction(1 - Math.Pow(1 - birds.Share.Fraction, 1 / exponent)));
 
     /// <summary>How many of its two tenders an affected bird has affected on average: 1 to 2, at no lesions the limit 2/k.</summary>
+    /// <param name="muscles">0 to 100 % of muscles.</param>
     public double SidesPerBird(MusclePrevalence muscles)
     {
         double share = muscles.Share.Fraction;
         return share == 0 ? 2 / exponent : 2 * share / OfBirds(share, exponent);
     }
+
+    /// <summary>As in <c>k 1.33, between 1 (both sides together) and 2 (each side by itself)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"k {exponent:0.##}, between 1 (both sides together) and 2 (each side by itself)");
 
     /// <summary>p_bird = 1 - (1 - p_musc)^k</summary>
     internal static double OfBirds(double muscles, double k) => 1 - Math.Pow(1 - muscles, k);

@@ -16,6 +16,7 @@ public readonly struct MusclePrevalence : IEquatable<MusclePrevalence>, ICompara
     public double Percent => Share.Percent;
 
     /// <summary>A share of muscles.</summary>
+    /// <param name="share">0 to 1.</param>
     public static MusclePrevalence Of(Probability share) => new(share);
 
     /// <summary>A share of muscles in percent.</summary>

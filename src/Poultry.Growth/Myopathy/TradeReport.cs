@@ -35,5 +35,8 @@ public sealed class TradeReport
         CultureInfo.InvariantCulture,
         $"Not supported, and not ruled out. The worst of 151 flocks surveyed had 16.7 % of birds, isolated reports go from 3 to 17 %, none of them a quarter. The model gives a flock with 25 % or more a chance of {ChanceInOneFlock.Percent:0.0} % (1 in {1 / ChanceInOneFlock.Fraction:0}), and the worst of {Flocks} flocks {ChanceInWorstFlock.Percent:0.0} %; that far out it is extrapolation.");
 
+    /// <summary>What is said, and that it has no source.</summary>
+    public override string ToString() => Says + " (common practice, no source)";
+
     private static BatchPrevalence Plain => PlanningRisk.Published.For(new BatchAtRisk { KillAge = AgeSusceptibility.Full, IsOutdoor = false });
 }

@@ -40,16 +40,20 @@ public readonly struct Age : IEquatable<Age>, IComparable<Age>
         FromDays(date.DayNumber - placed.DayNumber + ageAtPlacement.Days);
 
     /// <summary>The age some time later (or earlier, for a negative duration).</summary>
+    /// <param name="time">Negative for an earlier age; not beyond hatch.</param>
     /// <exception cref="ArgumentOutOfRangeException">The result lies before hatch.</exception>
     public Age Add(Duration time) => FromDays(Days + time.Days);
 
     /// <summary>The time from another age to this one; negative when the other is older.</summary>
+    /// <param name="other">Any.</param>
     public Duration Since(Age other) => Duration.FromDays(Days - other.Days);
 
     /// <inheritdoc cref="Add"/>
     public static Age operator +(Age age, Duration time) => age.Add(time);
 
-    /// <summary>The time between two ages.</summary>
+    /// <summary>The time from the right age to the left one; negative when the right is older.</summary>
+    /// <param name="left">Any.</param>
+    /// <param name="right">Any.</param>
     public static Duration Subtract(Age left, Age right) => left.Since(right);
 
     /// <inheritdoc cref="Subtract"/>

@@ -20,15 +20,25 @@ public readonly struct Money : IEquatable<Money>, IComparable<Money>
     public static Money Of(double amount) => new(Require.Finite(amount, ""));
 
     /// <summary>The sum.</summary>
+    /// <param name="left">Any amount.</param>
+    /// <param name="right">Any amount.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The sum is beyond all numbers.</exception>
     public static Money Add(Money left, Money right) => Of(left.Amount + right.Amount);
 
     /// <summary>The difference.</summary>
+    /// <param name="left">Any amount.</param>
+    /// <param name="right">What is taken off it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The difference is beyond all numbers.</exception>
     public static Money Subtract(Money left, Money right) => Of(left.Amount - right.Amount);
 
     /// <summary>So many times the amount.</summary>
+    /// <param name="money">Any amount.</param>
+    /// <param name="fraction">How many times, a pure number, finite.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The factor, or the product, is not finite.</exception>
     public static Money Multiply(Money money, double fraction) => Of(money.Amount * fraction);
 
     /// <summary>A gain as a loss and the reverse.</summary>
+    /// <param name="money">Any amount.</param>
     public static Money Negate(Money money) => Of(-money.Amount);
 
     /// <inheritdoc cref="Add"/>

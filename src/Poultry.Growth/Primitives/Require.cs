@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
+using UnitsNet;
 
 namespace Poultry.Growth.Primitives;
 
@@ -27,6 +28,13 @@ internal static class Require
     /// <summary>A share strictly between 0 and 1: a confidence level, say.</summary>
     public static double Share(double value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value is > 0 and < 1 ? value : throw OutOfRange(name, value, "", "between 0 and 1, both excluded");
+
+    /// <summary>A band of weights in kg, each bound open where null: the lower above 0, the upper above the lower.</summary>
+    public static (double Low, double High) Band(Mass? from, Mass? to)
+    {
+        double low = from is { } least ? Positive(least.Kilograms, "kg", nameof(from)) : 0;
+        return (low, to is { } most ? Above(most.Kilograms, low, "kg", nameof(to)) : double.PositiveInfinity);
+    }
 
     public static int AtLeast(int value, int low, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= low ? value : throw OutOfRange(name, value, "", string.Create(CultureInfo.InvariantCulture, $"{low} or more"));

@@ -28,6 +28,8 @@ public readonly struct UnitPrice : IEquatable<UnitPrice>, IComparable<UnitPrice>
     public static UnitPrice FromAmountPerPound(double amountPerPound) => new(Require.NotNegative(amountPerPound, "per lb") / KilogramsPerPound);
 
     /// <summary>What a weight costs or brings.</summary>
+    /// <param name="weight">Finite; what a negative weight costs is negative.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not finite.</exception>
     public Money For(Mass weight) => Money.Of(AmountPerKilogram * weight.Kilograms);
 
     /// <inheritdoc/>

@@ -132,7 +132,7 @@ public sealed class Uniformity
         string spread = StandardDeviationKilograms is { } deviation && CoefficientOfVariation is { } variation && ShareWithinTenPercent is { } share
             ? string.Create(CultureInfo.InvariantCulture, $", SD {deviation:0.###} kg, CV {100 * variation:0.#} %, {100 * share:0} % within 10 % of the mean")
             : ", spread unknown";
-        return Age + ": " + Words.Birds(Birds) + mean + spread;
+        return Age + ": " + CountText.Of(Birds, "bird") + mean + spread;
     }
 
     private static double Mean(IReadOnlyList<WeighIn> weighIns) =>

@@ -152,7 +152,7 @@ public sealed class WeighIn
         string spread = StandardDeviationKilograms is { } deviation
             ? string.Create(CultureInfo.InvariantCulture, $", SD {deviation:0.###} kg")
             : "";
-        return Age + ": " + Words.Birds(BirdsWeighed) + string.Create(CultureInfo.InvariantCulture, $", mean {MeanKilograms:0.###} kg") + spread;
+        return Age + ": " + CountText.Of(BirdsWeighed, "bird") + string.Create(CultureInfo.InvariantCulture, $", mean {MeanKilograms:0.###} kg") + spread;
     }
 
     /// <summary>The same weigh-in without some of its single birds; null when none is left.</summary>

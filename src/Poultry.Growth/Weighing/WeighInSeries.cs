@@ -1,5 +1,4 @@
 using System.Collections;
-using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Weighing;
@@ -96,10 +95,6 @@ public sealed class WeighInSeries : IReadOnlyList<WeighIn>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <summary>One line, as in <c>7 weigh-ins of 86 birds, 7 d to 49 d</c>, in every culture.</summary>
-    public override string ToString()
-    {
-        string times = Count == 1 ? "1 weigh-in of " : string.Create(CultureInfo.InvariantCulture, $"{Count} weigh-ins of ");
-        string birds = BirdsWeighed == 1 ? "1 bird, " : string.Create(CultureInfo.InvariantCulture, $"{BirdsWeighed} birds, ");
-        return times + birds + weighIns[0].Age + " to " + weighIns[^1].Age;
-    }
+    public override string ToString() =>
+        CountText.Of(Count, "weigh-in") + " of " + CountText.Of(BirdsWeighed, "bird") + ", " + weighIns[0].Age + " to " + weighIns[^1].Age;
 }

@@ -6,8 +6,6 @@ namespace Poultry.Growth.Weighing;
 /// <summary>Numbers in the sentences of this room, in every culture alike.</summary>
 internal static class Words
 {
-    public static string Birds(int count) => count == 1 ? "1 bird" : string.Create(CultureInfo.InvariantCulture, $"{count} birds");
-
     public static string Percent(double fraction) => string.Create(CultureInfo.InvariantCulture, $"{100 * fraction:0.#} %");
 
     public static string Times(double factor) => string.Create(CultureInfo.InvariantCulture, $"{factor:G3} times");

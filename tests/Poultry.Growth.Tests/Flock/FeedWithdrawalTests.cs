@@ -53,4 +53,14 @@ public sealed class FeedWithdrawalTests
         unknown.Should().Throw<ArgumentException>();
         LikelyRange<Mass>.Of(Mass.FromGrams(900), Mass.FromKilograms(1), Mass.FromKilograms(2)).ToString().Should().Be("1 kg (0.9 to 2 kg)");
     }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(49)]
+    public void Cautions_are_asked_for_times_that_make_sense(double offFeedHours)
+    {
+        Action ask = () => FeedWithdrawal.CautionsAt(Duration.FromHours(offFeedHours));
+
+        ask.Should().Throw<ArgumentOutOfRangeException>().WithParameterName("offFeed");
+    }
 }

@@ -111,7 +111,7 @@ public class EventRiskTests
         halves[(int)(0.975 * halves.Length)].Should().BeApproximately(47, 3);
 
         static IEnumerable<(double Exponent, double HalfCycles)> Draws() =>
-            Enumerable.Range(0, 10_000).Select(i => FlappingResponse.Published.Draw(((i / 100) + 0.5) / 100, ((i % 100) + 0.5) / 100));
+            Enumerable.Range(0, 10_000).Select(i => FlappingLikelihood.OfTrial.Draw(((i / 100) + 0.5) / 100, ((i % 100) + 0.5) / 100));
     }
 
     [Fact]

@@ -61,6 +61,8 @@ public sealed class NamedPart
     }
 
     /// <summary>What it weighs in birds of a live weight.</summary>
+    /// <param name="live">Live weight, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0.</exception>
     public Mass Of(Mass live) => Mass.FromKilograms(ShareFraction * Require.Positive(live.Kilograms, "kg", nameof(live)));
 
     /// <summary>As in <c>giblets: 4 % of live weight</c>, in every culture.</summary>

@@ -39,4 +39,7 @@ public sealed class PlantConditions
 
     /// <summary>The basis of the weights that come back.</summary>
     public CarcassBasis Basis => Water is null ? Dressing.Basis : Dressing.Basis.In(CarcassCondition.Packed);
+
+    /// <summary>The dressing ratio and, where it counts, what chilling adds.</summary>
+    public override string ToString() => Dressing + (Water is null ? "" : "; chilled: " + Water);
 }

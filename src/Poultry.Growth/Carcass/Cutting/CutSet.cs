@@ -64,7 +64,7 @@ public sealed class CutSet
 
     /// <summary>The same set with shares that change with the weight of the carcass: part = a carcass^b, brought to 100 %.</summary>
     /// <param name="exponents">b of every piece, by name. No general set of them is published: they are the user's, or <see cref="CutSets.TwoPointExponents"/>.</param>
-    /// <param name="reference">The carcass weight at which the shares are those of the set.</param>
+    /// <param name="reference">The carcass weight at which the shares are those of the set, above 0.</param>
     /// <exception cref="ArgumentException">A piece has no exponent, or one is so small that a heavier bird would give less of the piece.</exception>
     public CutSet Growing(IReadOnlyDictionary<string, double> exponents, Mass reference)
     {
@@ -95,6 +95,8 @@ public sealed class CutSet
     }
 
     /// <summary>The shares at a carcass weight, in the order of <see cref="Pieces"/>.</summary>
+    /// <param name="carcass">Weight of a carcass, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0.</exception>
     public IReadOnlyList<Probability> SharesAt(Mass carcass)
     {
         Require.Positive(carcass.Kilograms, "kg", nameof(carcass));
@@ -104,7 +106,7 @@ public sealed class CutSet
     /// <summary>What to mind when it is used for a batch.</summary>
     /// <param name="sex">The birds' sex.</param>
     /// <param name="age">Their age; null where it is not known.</param>
-    /// <param name="carcass">The mean weight of their carcasses; null where it is not known.</param>
+    /// <param name="carcass">The mean weight of their carcasses, any; null where it is not known.</param>
     public IReadOnlyList<Caution> CautionsFor(Sex sex, Age? age, Mass? carcass)
     {
         List<Caution> cautions = [];

@@ -27,7 +27,7 @@ public sealed class CarcassBasis : IEquatable<CarcassBasis>
     public Inclusion Feet { get; }
 
     /// <summary>Whether something about it is not known.</summary>
-    public bool IsIncomplete =>
+    internal bool IsIncomplete =>
         Condition == CarcassCondition.NotStated || Neck == Inclusion.NotStated || Giblets == Inclusion.NotStated || Feet == Inclusion.NotStated;
 
     /// <summary>A basis in words.</summary>

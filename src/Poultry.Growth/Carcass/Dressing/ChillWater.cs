@@ -50,7 +50,7 @@ public sealed class ChillWater
 
     /// <summary>Uptake from two weights of the same carcasses.</summary>
     /// <param name="before">Hot, above 0.</param>
-    /// <param name="after">Out of the chiller.</param>
+    /// <param name="after">Out of the chiller, above 0: 10 % lighter to 20 % heavier.</param>
     /// <exception cref="ArgumentOutOfRangeException">A weight makes no sense, or the uptake lies outside -10 to 20 %.</exception>
     public static ChillWater Weighed(Mass before, Mass after) =>
         Of(100 * ((Require.Positive(after.Kilograms, "kg", nameof(after)) / Require.Positive(before.Kilograms, "kg", nameof(before))) - 1));

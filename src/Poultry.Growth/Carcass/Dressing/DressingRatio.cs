@@ -101,7 +101,7 @@ public sealed class DressingRatio
     /// <summary>What to mind when it is used for a batch.</summary>
     /// <param name="sex">The birds' sex.</param>
     /// <param name="age">Their age; null where it is not known.</param>
-    /// <param name="live">Their mean live weight.</param>
+    /// <param name="live">Their mean live weight, any.</param>
     public IReadOnlyList<Caution> CautionsFor(Sex sex, Age? age, Mass live) => DressingCautions.For(this, sex, age, live);
 
     /// <summary>In one line, as in <c>rudn-42d: 73.1 % (71.3 % to 74.9 %), hot or chilled not stated, ...</c>, in every culture.</summary>

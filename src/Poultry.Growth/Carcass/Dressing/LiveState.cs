@@ -26,7 +26,7 @@ public sealed class LiveState : IEquatable<LiveState>
 
     /// <summary>So long after the last feed: at killing, the time from taking the feed away to killing.</summary>
     /// <param name="sinceLastFeed">0 to 48 h.</param>
-    /// <param name="onRoad">The part of it on the road; none where null.</param>
+    /// <param name="onRoad">The part of it on the road, 0 h to <paramref name="sinceLastFeed"/>; none where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time is out of its range.</exception>
     public static LiveState OffFeed(Duration sinceLastFeed, Duration? onRoad = null)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
 
@@ -61,6 +62,10 @@ public sealed class PastDressing
         double mean = percent.Average();
         return new(mean, percent.Sum(one => (one - mean) * (one - mean)), percent.Length, percent.Length, carcass.Basis, first.State);
     }
+
+    /// <summary>As in <c>71.4 %, mean of 4 batches: …; of live weight, full-fed</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{MeanPercent:0.##} %, mean of {CountText.Batches(Batches)}: {Basis}; of live weight, {MeasuredOn}");
 
     private static LiveState Stated(LiveState state)
     {

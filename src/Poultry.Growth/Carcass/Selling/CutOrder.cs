@@ -53,6 +53,14 @@ public sealed class CutOrder
             : throw new ArgumentException("The bands of weight leave a gap or overlap; expected each to start where the one below ends, the first without lower and the last without upper limit.", nameof(lines));
     }
 
+    /// <summary>Which birds and into what, as in <c>heaviest first: 40 % half chicken, 60 % whole</c>, in every culture.</summary>
+    public override string ToString() => Rule switch
+    {
+        CutOrderRule.HeaviestFirst => "heaviest first: " + string.Join(", ", Lines.Select(line => line.Shared)),
+        CutOrderRule.AsTheyCome => "as they come: " + string.Join(", ", Lines.Select(line => line.Shared)),
+        _ => "by live weight: " + string.Join(", ", Lines.Select(line => line.Banded)),
+    };
+
     private static CutOrder Shared(CutOrderRule rule, IReadOnlyList<CutOrderLine> lines)
     {
         double sum = Require.Some(lines).Sum(line => line.ShareFraction);

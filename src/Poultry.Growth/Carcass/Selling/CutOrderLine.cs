@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -30,22 +31,28 @@ public sealed class CutOrderLine
 
     internal double ToKilograms { get; }
 
+    /// <summary>As in <c>40 % whole</c>: a line by its share.</summary>
+    internal string Shared => string.Create(CultureInfo.InvariantCulture, $"{100 * ShareFraction:0.##} % {Name}");
+
+    /// <summary>As in <c>whole from 2 kg (4.41 lb)</c>: a line by its weights.</summary>
+    internal string Banded => Name + (FromKilograms > 0 ? " from " + WeightText.Of(FromKilograms) : "")
+        + (double.IsFinite(ToKilograms) ? " below " + WeightText.Of(ToKilograms) : "");
+
     private IReadOnlyList<CutPiece> WholePieces { get; }
 
     /// <summary>A share of the birds.</summary>
     /// <param name="set">The pieces they are cut into; null for whole birds.</param>
-    /// <param name="share">Of all birds delivered.</param>
+    /// <param name="share">Of all birds delivered, 0 to 100 %.</param>
     public static CutOrderLine Of(CutSet? set, Probability share) => new(set, share.Fraction, 0, double.PositiveInfinity);
 
     /// <summary>The birds of some live weights.</summary>
     /// <param name="set">The pieces they are cut into; null for whole birds.</param>
-    /// <param name="from">Not below it; no limit where null.</param>
-    /// <param name="to">Below it; no limit where null.</param>
+    /// <param name="from">Not below it, above 0; no limit where null.</param>
+    /// <param name="to">Below it, above <paramref name="from"/>; no limit where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">The limits are crossed, or a weight is not above 0.</exception>
     public static CutOrderLine Of(CutSet? set, Mass? from, Mass? to)
     {
-        double low = from is { } least ? Require.Positive(least.Kilograms, "kg", nameof(from)) : 0;
-        double high = to is { } most ? Require.Above(most.Kilograms, low, "kg", nameof(to)) : double.PositiveInfinity;
+        (double low, double high) = Require.Band(from, to);
         return new(set, 1, low, high);
     }
 

@@ -45,8 +45,8 @@ public sealed class Demand
 
     /// <summary>A guess with its range.</summary>
     /// <param name="lowPacks">Packs that will sell in the worst case, 0 or more.</param>
-    /// <param name="likelyPacks">Packs that will probably sell.</param>
-    /// <param name="highPacks">Packs that may sell at best.</param>
+    /// <param name="likelyPacks">Packs that will probably sell, between the other two.</param>
+    /// <param name="highPacks">Packs that may sell at best, not below <paramref name="likelyPacks"/>.</param>
     /// <exception cref="ArgumentException">The figures are out of order.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is negative or not finite.</exception>
     public static Demand Of(double lowPacks, double likelyPacks, double highPacks)
@@ -58,6 +58,8 @@ public sealed class Demand
     }
 
     /// <summary>Exactly so many packs, as ordered beforehand.</summary>
+    /// <param name="packs">0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public static Demand Ordered(int packs) => Of(packs, packs, packs);
 
     /// <summary>In packs, as in <c>40 (25 to 60)</c>, in every culture.</summary>

@@ -62,17 +62,12 @@ public sealed class PackOffer
     }
 
     /// <summary>The same offer for pieces of some weights only.</summary>
-    /// <param name="from">Pieces from this weight on; no limit where null.</param>
-    /// <param name="to">Pieces below this weight; no limit where null.</param>
+    /// <param name="from">Pieces from this weight on, above 0; no limit where null.</param>
+    /// <param name="to">Pieces below this weight, above <paramref name="from"/>; no limit where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">The limits are crossed, or a weight is not above 0.</exception>
     public PackOffer Weighing(Mass? from, Mass? to)
     {
-        double low = from is { } least ? Require.Positive(least.Kilograms, "kg", nameof(from)) : 0;
-        if (to is { } most)
-        {
-            Require.Above(most.Kilograms, low, "kg", nameof(to));
-        }
-
+        Require.Band(from, to);
         return new(Piece, PiecesPerPack, Demand) { From = from, To = to, Price = Price, PricePerPack = PricePerPack, LeftPrice = LeftPrice, FreezerPacks = FreezerPacks };
     }
 

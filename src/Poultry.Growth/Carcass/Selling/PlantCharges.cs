@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Carcass;
@@ -26,4 +27,7 @@ public sealed class PlantCharges
         Require.NotNegative(perPack.Amount, "", nameof(perPack));
         return new(cuttingPerBird, perPack);
     }
+
+    /// <summary>As in <c>1.50 a bird cut, 0.30 a pack</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{CuttingPerBird} a bird cut, {PerPack} a pack");
 }

@@ -1,6 +1,5 @@
 using System.Collections;
-using System.Globalization;
-
+using Poultry.Growth.Primitives;
 namespace Poultry.Growth.Fitting;
 
 /// <summary>The earlier batches of a farm, of any kinds, in the order given.</summary>
@@ -50,6 +49,5 @@ public sealed class BatchHistory : IReadOnlyList<PastBatch>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <summary>As in <c>7 batches of 2 kinds</c>, in every culture.</summary>
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{Count} {(Count == 1 ? "batch" : "batches")} of {Kinds.Count} {(Kinds.Count == 1 ? "kind" : "kinds")}");
+    public override string ToString() => CountText.Batches(Count) + " of " + CountText.Of(Kinds.Count, "kind");
 }

@@ -92,6 +92,7 @@ public sealed class LearnedPrior
         : MixedPopulation.Of(Shipped.Mean, PriorLearning.Split(Shipped).BetweenBatches, result.Population.Random, PriorLearning.WeighInError * PriorLearning.WeighInError)!;
 
     /// <summary>How much the weights of batches of this kind differ at an age: their standard deviation as a fraction of the mean.</summary>
+    /// <param name="age">Any; the spread was learned at ages at which batches were weighed.</param>
     /// <remarks>That of the flock means, not of birds; the error of weigh-ins is not in it.</remarks>
     public double BetweenBatchesAt(Age age)
     {
@@ -128,7 +129,7 @@ public sealed class LearnedPrior
 
     private static ModelInfo ModelOf(BatchKind kind, LearnedBatch[] batches, GrowthPrior shipped)
     {
-        string count = string.Create(CultureInfo.InvariantCulture, $"{batches.Length} own {(batches.Length == 1 ? "batch" : "batches")}");
+        string count = CountText.OwnBatches(batches.Length);
         return new(
             "prior-learned",
             $"{count} of {kind}",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
@@ -36,7 +37,7 @@ internal static class LearningCautions
         {
             cautions.Add(new("few-batches", string.Create(
                 CultureInfo.InvariantCulture,
-                $"Learned from {rows.Count} {(rows.Count == 1 ? "batch" : "batches")}: how much batches differ is still mostly what the library assumes.")));
+                $"Learned from {CountText.Batches(rows.Count)}: how much batches differ is still mostly what the library assumes.")));
         }
 
         if (rows.Count > 1 && learned.Kind.Strain is null)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 
@@ -94,6 +95,10 @@ public sealed class CurveDraws
             kilograms[i] = factors[i] * Math.Exp(kilograms[i]);
         }
     }
+
+    /// <summary>As in <c>curves drawn at 3 ages, seed 1</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"curves drawn at {CountText.Of(days.Length, "age")}, seed {seed}");
 
     private bool HasWeights(NodeFits fits, int q)
     {

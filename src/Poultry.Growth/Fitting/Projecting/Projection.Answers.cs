@@ -10,14 +10,14 @@ public sealed partial class Projection
 {
     /// <summary>The mean weight of the flock at an age: median, and limits that hold it with a chance.</summary>
     /// <param name="age">Any age.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
     public Estimate<Mass> MeanAt(Age age, double level = GrowthFit.DefaultLevel) => MeanOf(Prior.Sex, age, level);
 
     /// <summary>The mean weight of the flock's cockerels or pullets at an age.</summary>
     /// <param name="sex">In a mixed flock any; else the sex of the flock.</param>
     /// <param name="age">Any age.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="ArgumentException">The flock has no such birds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
     public Estimate<Mass> MeanOf(Sex sex, Age age, double level = GrowthFit.DefaultLevel)
@@ -34,7 +34,7 @@ public sealed partial class Projection
     /// <summary>The mean of a next weigh-in of so many birds: the flock's mean, the chance of the catch, and the error of a whole weigh-in.</summary>
     /// <param name="age">Any age.</param>
     /// <param name="birds">How many birds will be weighed, 1 or more; in a mixed flock caught at random, so that the share of cockerels is chance too.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no bird, or the level is no share.</exception>
     public Estimate<Mass> NextWeighInAt(Age age, int birds, double level = GrowthFit.DefaultLevel)
     {
@@ -46,7 +46,7 @@ public sealed partial class Projection
 
     /// <summary>The weight of one bird picked at random; in a mixed flock of either sex.</summary>
     /// <param name="age">Any age.</param>
-    /// <param name="level">The chance that the interval claims.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is no share.</exception>
     public Estimate<Mass> BirdAt(Age age, double level = GrowthFit.DefaultLevel)
     {
@@ -113,7 +113,7 @@ public sealed partial class Projection
 
     /// <summary>The age at which the flock's mean reaches a weight.</summary>
     /// <param name="weight">Above 0.</param>
-    /// <param name="level">The chance that the interval claims. Open above where the mean may never come so far.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1. Open above where the mean may never come so far.</param>
     /// <returns>The age at which the chance to be there is one half; null where it never is.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the level is no share.</exception>
     public Estimate<Age>? AgeAt(Mass weight, double level = GrowthFit.DefaultLevel)
@@ -125,7 +125,7 @@ public sealed partial class Projection
     /// <summary>The age at which a share of the birds has reached a weight.</summary>
     /// <param name="share">The share of the birds that must be as heavy, strictly between 0 and 1.</param>
     /// <param name="weight">Above 0.</param>
-    /// <param name="level">The chance that the interval claims. Open above where so many may never come so far.</param>
+    /// <param name="level">The chance that the interval claims, between 0 and 1. Open above where so many may never come so far.</param>
     /// <returns>The age at which the chance to be there is one half; null where it never is.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Weight, share or level is out of its range.</exception>
     public Estimate<Age>? AgeWhenShareReaches(Probability share, Mass weight, double level = GrowthFit.DefaultLevel)
@@ -139,7 +139,7 @@ public sealed partial class Projection
     /// <param name="age">The age of the further weigh-in.</param>
     /// <param name="birds">How many birds it would weigh, 1 or more.</param>
     /// <param name="target">The age whose mean is to be known.</param>
-    /// <param name="level">The chance that the intervals claim.</param>
+    /// <param name="level">The chance that the intervals claim, between 0 and 1.</param>
     /// <returns>The width of the interval now, and its mean over fifteen equally likely outcomes of the weigh-in; no curve is fitted again for them.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no bird, the weigh-in is before 7 d, or the level is no share.</exception>
     public WeighInWorth WeighInValue(Age age, int birds, Age target, double level = GrowthFit.DefaultLevel)

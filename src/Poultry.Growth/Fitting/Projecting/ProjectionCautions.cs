@@ -1,5 +1,6 @@
 using System.Globalization;
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
@@ -53,7 +54,7 @@ internal static class ProjectionCautions
     /// <summary>Says that weigh-ins were left out as too young.</summary>
     public static Caution TooYoung(int weighIns, string more = "") => new("young-weigh-ins-left-out", string.Create(
         CultureInfo.InvariantCulture,
-        $"{weighIns} weigh-in{(weighIns == 1 ? "" : "s")} before {ProjectionData.YoungestDays:0} d left out: the first days follow no such curve and say little about the booked day.{more}"));
+        $"{CountText.Of(weighIns, "weigh-in")} before {ProjectionData.YoungestDays:0} d left out: the first days follow no such curve and say little about the booked day.{more}"));
 
     /// <summary>Says that the weigh-ins won against the prior; null where they did not.</summary>
     public static Caution? Disagreement(NodeFits fits, GrowthPrior prior)

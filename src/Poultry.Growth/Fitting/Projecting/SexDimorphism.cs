@@ -36,6 +36,7 @@ public static class SexDimorphism
         [new ValidityRange("age", 0, 63, "d")]);
 
     /// <summary>Mean weight of pullets over that of cockerels at an age.</summary>
+    /// <param name="age">Any; after the last week of the table, that of the last.</param>
     /// <returns>A pure number, 1 at hatch and 0.82 from 63 d on.</returns>
     public static double FemaleRatioAt(Age age) => FemaleRatio(age.Days);
 

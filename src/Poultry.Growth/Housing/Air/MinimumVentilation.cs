@@ -49,6 +49,9 @@ public sealed class MinimumVentilation
     public static VolumeFlow FromFeed(MassFlow feed) =>
         VolumeFlow.FromCubicMetersPerHour(2 * SecondsPerHour * Require.NotNegative(feed.KilogramsPerDay, "kg/d", nameof(feed)) / 1000);
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Describe(string id, string name, string equation, Citation source, HowKnown howKnown, params ModelSymbol[] more) => new(
         id,
         name,

@@ -74,7 +74,11 @@ public sealed class BroodingGuide
     public IReadOnlyList<BroodingStage> Stages { get; }
 
     /// <summary>The stage of an age; null where the guide says nothing about it.</summary>
+    /// <param name="age">Any.</param>
     public BroodingStage? At(Age age) => Stages.FirstOrDefault(stage => stage.Holds(age.Days));
+
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
 
     private static ModelInfo Describe(string id, string name, Citation source, HowKnown howKnown) => new(
         id,

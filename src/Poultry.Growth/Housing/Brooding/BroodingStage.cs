@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -25,6 +26,11 @@ public sealed class BroodingStage
 
     /// <summary>Drinker edge of each bird: at least, and ample.</summary>
     public (Length Least, Length Ample)? DrinkerPerBird { get; internal init; }
+
+    /// <summary>As in <c>0 d to 7 d: 33.9 to 35 °C (93 to 95 °F)</c>, in every culture; what the guide does not say is left out.</summary>
+    public override string ToString() => From + (To is { } to ? " to " + to : " on") + ":"
+        + (Temperature is var (low, high) ? string.Create(CultureInfo.InvariantCulture, $" {low.DegreesCelsius:0.#} to {high.DegreesCelsius:0.#} °C ({low.DegreesFahrenheit:0} to {high.DegreesFahrenheit:0} °F)") : "")
+        + (FloorPerBird is var (least, _) ? string.Create(CultureInfo.InvariantCulture, $" {least.SquareMeters:0.###} m2 ({least.SquareFeet:0.##} ft2) a bird or more") : "");
 
     internal bool Holds(double days) => days >= From.Days && !(To is { } to && days >= to.Days);
 

@@ -31,19 +31,19 @@ public static class FeedNutrients
 
     /// <summary>Nitrogen of the feed that the bird excretes: 49 %.</summary>
     /// <param name="feed">Feed eaten, 0 or more.</param>
-    /// <param name="protein">Crude protein of the feed.</param>
+    /// <param name="protein">Crude protein of the feed, 0 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The feed is negative.</exception>
     public static Mass NitrogenExcreted(Mass feed, Probability protein) => Nitrogen(feed, protein, 1 - NitrogenInCarcass);
 
     /// <summary>Nitrogen of the feed that is found in litter: 31 %.</summary>
     /// <param name="feed">Feed eaten, 0 or more.</param>
-    /// <param name="protein">Crude protein of the feed.</param>
+    /// <param name="protein">Crude protein of the feed, 0 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The feed is negative.</exception>
     public static Mass NitrogenInLitterOf(Mass feed, Probability protein) => Nitrogen(feed, protein, NitrogenInLitter);
 
     /// <summary>Phosphorus of the feed that the bird excretes: 65 %.</summary>
     /// <param name="feed">Feed eaten, 0 or more.</param>
-    /// <param name="phosphorus">Total phosphorus of the feed, from its label or the mill.</param>
+    /// <param name="phosphorus">Total phosphorus of the feed, from its label or the mill, 0 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The feed is negative.</exception>
     public static Mass PhosphorusExcreted(Mass feed, Probability phosphorus) =>
         Mass.FromKilograms(Require.NotNegative(feed.Kilograms, "kg", nameof(feed)) * phosphorus.Fraction * (1 - PhosphorusInCarcass));

@@ -37,6 +37,9 @@ public sealed class FreshManure
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public Mass From(Mass feed) => Mass.FromKilograms(perFeed * Require.NotNegative(feed.Kilograms, "kg", nameof(feed)));
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Describe(string id, string name, string equation, string key, string reference, HowKnown howKnown, string locator) => new(
         id,
         name,

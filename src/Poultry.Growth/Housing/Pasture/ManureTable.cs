@@ -47,6 +47,9 @@ public sealed class ManureTable
         : throw new ArgumentOutOfRangeException(
             nameof(finished), string.Create(CultureInfo.InvariantCulture, $"{finished.Days} d is not allowed; the table holds at {days} d only: use a feed balance."));
 
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
+
     private static ModelInfo Describe(string id, string name, string key, string reference, string locator) => new(
         id,
         name,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -43,9 +44,9 @@ public sealed class PastureSeason
 
     /// <summary>Plans a season.</summary>
     /// <param name="batch">One batch.</param>
-    /// <param name="batches">1 or more, each in the same shelters or in others like them.</param>
-    /// <param name="interval">From one batch moving out to the next, in days, rounded down; shorter than a batch where shelters run side by side.</param>
-    /// <param name="rest">How long every spot rests before birds come back to it, rounded up to days; a year and more means new ground for every batch.</param>
+    /// <param name="batches">1 to 400, each in the same shelters or in others like them.</param>
+    /// <param name="interval">From one batch moving out to the next, 0 to 366 d, rounded down to days; shorter than a batch where shelters run side by side.</param>
+    /// <param name="rest">How long every spot rests before birds come back to it, 0 to 3660 d, rounded up to days; a year and more means new ground for every batch.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static PastureSeason Of(PasturePlan batch, int batches, Duration interval, Duration rest)
     {
@@ -58,7 +59,7 @@ public sealed class PastureSeason
     }
 
     /// <summary>What a season leaves on the land, with every spot used alike.</summary>
-    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture.</param>
+    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public AreaDensity LoadPerYear(Mass perBird) =>
         AreaDensity.FromKilogramsPerSquareMeter(Require.NotNegative(perBird.Kilograms, "kg", nameof(perBird)) * BirdsOnLand.BirdsPerSquareMeter);
@@ -69,6 +70,10 @@ public sealed class PastureSeason
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static int Paddocks(Duration stay, Duration rest) =>
         1 + (int)Math.Ceiling((Require.NotNegative(rest.Days, "d", nameof(rest)) / Require.Positive(stay.Days, "d", nameof(stay))) - 1e-9);
+
+    /// <summary>As in <c>3 batches, 60 d of rest: 1800 m2 (19375 ft2) of land</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{CountText.Batches(Batches)}, {Rest.Days:0.#} d of rest: {Land.SquareMeters:0} m2 ({Land.SquareFeet:0} ft2) of land");
 
     private static double MostGroundWithin(PasturePlan batch, int batches, int intervalDays, int restDays)
     {

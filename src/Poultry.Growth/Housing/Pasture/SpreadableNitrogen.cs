@@ -1,4 +1,5 @@
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
 using UnitsNet;
 
 namespace Poultry.Growth.Housing;
@@ -39,4 +40,7 @@ public sealed class SpreadableNitrogen
     /// <param name="yearlyLimit">As in 170 kg/ha, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public int BirdsPerHectareAndYear(AreaDensity yearlyLimit) => NitrogenBalance.BirdsPerHectareAndYear(yearlyLimit, PerBird);
+
+    /// <summary>As in <c>standard: 30 g (1.06 oz) of nitrogen a bird</c>, in every culture.</summary>
+    public override string ToString() => Production + ": " + WeightText.Of(gramsPerBird / 1000) + " of nitrogen a bird";
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Curves;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Fitting;
@@ -59,6 +60,7 @@ public sealed class DensityPath
     }
 
     /// <summary>The batch at an age.</summary>
+    /// <param name="age">From placement on, and within the ages of the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">The age lies before placement, or the curve says nothing about it.</exception>
     public DensityAtAge At(Age age) => new(age, Verdict(age, curve.WeightAt(age)));
 
@@ -110,6 +112,10 @@ public sealed class DensityPath
 
         return [.. sums.Select(sum => double.IsNaN(sum) ? (Probability?)null : Probability.FromFraction(Math.Min(1, sum / count)))];
     }
+
+    /// <summary>As in <c>500 birds placed on 40 m2 (431 ft2)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{heads.Placed} birds placed on {Floor.SquareMeters:0.#} m2 ({Floor.SquareFeet:0} ft2)");
 
     private StockingVerdict Verdict(Age age, Mass weight) =>
         StockingVerdict.Of(Floor, heads.BirdsAt(age), weight, keeping.With(Measured.BirdAge(age)), limits, earlierBatches);

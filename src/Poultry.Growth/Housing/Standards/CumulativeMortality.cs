@@ -41,9 +41,11 @@ public sealed class CumulativeMortality
     }
 
     /// <summary>The limit at a slaughter age, in %.</summary>
+    /// <param name="slaughterAge">Any: 1 % and 0.06 % more for each day.</param>
     public static double LimitPercent(Age slaughterAge) => InterceptPercent + (SlopePercentPerDay * slaughterAge.Days);
 
     /// <summary>Whether the flock stays below the limit: a rate at the limit does not.</summary>
+    /// <param name="slaughterAge">Any.</param>
     public bool IsBelowLimit(Age slaughterAge) => LimitText.Holds(LimitComparison.Below, Percent, LimitPercent(slaughterAge));
 
     /// <summary>As in <c>2.41 %</c>, in every culture.</summary>

@@ -25,6 +25,10 @@ public sealed class Keeping
     public Keeping With(params IReadOnlyList<Measured> more) =>
         new() { Place = Place, System = System, House = House, Meets = Meets, Chosen = Chosen, Measured = [.. Measured, .. more] };
 
+    /// <summary>Place and system, as in <c>Germany, free range, mobile house</c>; what is unknown is named.</summary>
+    public override string ToString() =>
+        (Place ?? "place unknown") + (System is { } system ? ", " + LimitText.Words(system) : ", system unknown") + House switch { HouseKind.Fixed => ", fixed house", HouseKind.Mobile => ", mobile house", _ => "" };
+
     /// <summary>The figure of a subject; null where it is unknown.</summary>
     internal double? Of(LimitSubject subject) => Measured.LastOrDefault(known => known.Subject == subject)?.Value;
 }

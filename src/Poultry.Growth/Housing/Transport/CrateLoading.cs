@@ -82,6 +82,8 @@ public sealed class CrateLoading
     }
 
     /// <summary>Birds to a crate at an outside temperature under a rule for hot days, rounded down.</summary>
+    /// <param name="rule">Whose rule: it is the user's own.</param>
+    /// <param name="outside">In the shade; any.</param>
     public int BirdsInHeat(HeatRule rule, Temperature outside)
     {
         ArgumentNullException.ThrowIfNull(rule);

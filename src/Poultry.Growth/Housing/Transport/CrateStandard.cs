@@ -89,7 +89,7 @@ public sealed class CrateStandard
     /// <param name="lightest">0 or more.</param>
     /// <param name="heaviest">Above 0, not below <paramref name="lightest"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weights are out of order, or heavier than the text goes.</exception>
-    public Area LargestBetween(Mass lightest, Mass heaviest)
+    internal Area LargestBetween(Mass lightest, Mass heaviest)
     {
         double heavy = Require.Positive(heaviest.Kilograms, "kg", nameof(heaviest));
         double light = Require.Between(lightest.Kilograms, 0, heavy, "kg", nameof(lightest));
@@ -105,9 +105,12 @@ public sealed class CrateStandard
 
     /// <summary>The least inner height of a crate; null where the text says nothing.</summary>
     /// <param name="weight">Live weight, above 0.</param>
-    public Length? HeightFor(Mass weight) => heights.Where(limit => Holds(limit, weight.Kilograms)).Max(limit => limit.Value) is { } centimeters
-        ? Length.FromCentimeters(centimeters)
-        : null;
+    /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0.</exception>
+    public Length? HeightFor(Mass weight)
+    {
+        double kilograms = Require.Positive(weight.Kilograms, "kg", nameof(weight));
+        return heights.Where(limit => Holds(limit, kilograms)).Max(limit => limit.Value) is { } centimeters ? Length.FromCentimeters(centimeters) : null;
+    }
 
     /// <summary>The name, with the word unverified where it is.</summary>
     public override string ToString() => Name + (IsUnverified && !Name.Contains("unverified", StringComparison.Ordinal) ? ", unverified" : "");

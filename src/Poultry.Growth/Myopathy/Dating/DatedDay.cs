@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Myopathy;
@@ -15,4 +16,7 @@ public sealed class DatedDay
 
     /// <summary>The chance, for one of the lesions found.</summary>
     public Probability Share { get; }
+
+    /// <summary>As in <c>3 d before killing (2027-06-05): 12 %</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{DaysBefore} d before killing ({Date:yyyy-MM-dd}): {Share}");
 }

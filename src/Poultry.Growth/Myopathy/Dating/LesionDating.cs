@@ -135,6 +135,9 @@ public sealed class LesionDating
         return new(found, killed, DatingPrior.Log, shares[..^1], shares[^1], unexplained, ranked, MyopathyCautions.OfDating(found, unexplained, ranked));
     }
 
+    /// <summary>The coarse rule, applied: no single day.</summary>
+    public override string ToString() => CoarseRule;
+
     private static double KillDays(DateOnly killed, DateOnly hatched) => killed >= hatched
         ? killed.DayNumber - hatched.DayNumber
         : throw new ArgumentException("The birds were killed before they hatched.", nameof(killed));

@@ -38,6 +38,8 @@ public static class LesionStages
     ];
 
     /// <summary>The chance that a lesion looks so, after a time. Before half a day nothing shows: 0 for every stage.</summary>
+    /// <param name="stage">How the lesion looks.</param>
+    /// <param name="sinceEvent">From the event to killing; before it, below 0, nothing shows either.</param>
     public static Probability Chance(LesionStage stage, Duration sinceEvent) => Probability.FromFraction(ChanceAt(stage, sinceEvent.Days));
 
     /// <summary>P(stage | t)</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Myopathy;
@@ -25,4 +26,7 @@ public sealed class RankedDisturbance
 
     /// <summary>Whether it could have made all of them by itself, by the coarse rule.</summary>
     public bool ExplainsAll { get; }
+
+    /// <summary>As in <c>2027-06-05, moving the shelter: 34 %</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Date:yyyy-MM-dd}, {Disturbance.What}: {Share}");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -33,15 +34,17 @@ public sealed class AgeSusceptibility
     public static AgeSusceptibility Published { get; } = new(24, 34);
 
     /// <summary>a0 at the early end of its range, 20 and 30 d.</summary>
-    public static AgeSusceptibility Earliest { get; } = new(20, 30);
+    internal static AgeSusceptibility Earliest { get; } = new(20, 30);
 
     /// <summary>a0 at the late end, 26 and 36 d.</summary>
-    public static AgeSusceptibility Latest { get; } = new(26, 36);
+    internal static AgeSusceptibility Latest { get; } = new(26, 36);
 
     /// <summary>The age from which it is full, 45 d.</summary>
     internal static Age Full => Age.FromDays(FullDays);
 
     /// <summary>Susceptibility as a part of that at 45 d; of mixed birds the mean of both sexes.</summary>
+    /// <param name="age">Any; after 45 d it stays full, which nobody measured.</param>
+    /// <param name="sex">Mixed is half of each.</param>
     public Probability Share(Age age, Sex sex) => Probability.FromFraction(ShareAt(age.Days, sex, 0));
 
     /// <summary>The age up to which it is 0; of mixed birds that of cockerels.</summary>
@@ -49,6 +52,10 @@ public sealed class AgeSusceptibility
 
     /// <summary>The first age at which flapping made lesions in the trial: 26 d cockerels, 36 d pullets; of mixed birds that of cockerels.</summary>
     public static Age FirstLesions(Sex sex) => Latest.FirstAge(sex);
+
+    /// <summary>As in <c>from 24 d (cockerels) and 34 d (pullets), full at 45 d</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"from {maleDays:0.#} d (cockerels) and {femaleDays:0.#} d (pullets), full at {FullDays:0.#} d");
 
     /// <summary>The same with both first ages moved.</summary>
     /// <param name="days">Age, d.</param>

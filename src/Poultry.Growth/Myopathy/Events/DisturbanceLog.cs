@@ -1,5 +1,4 @@
 using System.Collections;
-using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Myopathy;
@@ -50,7 +49,7 @@ public sealed class DisturbanceLog : IReadOnlyList<Disturbance>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <summary>How many disturbances, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Count} disturbance{(Count == 1 ? "" : "s")}");
+    public override string ToString() => CountText.Of(Count, "disturbance");
 
     private void Check(int index) => Require.Between(index, 0, Count - 1, "", nameof(index));
 }

@@ -29,4 +29,7 @@ public sealed class EventEffect
 
     /// <summary>The share of the whole flock that has a lesion from it that shows; null without a dose.</summary>
     public BirdPrevalence? Shown { get; }
+
+    /// <summary>The disturbance and the share of the flock in which it shows, where it has a dose.</summary>
+    public override string ToString() => Disturbance + (Shown is { } shown ? ": shows in " + shown : ": no dose, no share");
 }

@@ -1,4 +1,5 @@
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Myopathy;
 
@@ -19,4 +20,7 @@ public sealed class EventPrevalence
 
     /// <summary>What to mind; of outdoor birds first that there are no data.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>The share of birds with its range, or that there are dates only; in every culture.</summary>
+    public override string ToString() => Affected?.ToString() ?? CountText.Of(Events.Count, "disturbance") + " without a dose: dates, no share";
 }

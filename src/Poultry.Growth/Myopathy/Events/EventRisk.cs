@@ -71,6 +71,9 @@ public sealed class EventRisk
         return new(effects, dosed.Length == 0 ? null : Affected(dosed, killAge.Days, sex, level, cautions), cautions);
     }
 
+    /// <summary>The name of the model and the type of the birds.</summary>
+    public override string ToString() => Model.Name + (genotype == 0 ? ", birds of layer type" : ", birds of meat type");
+
     /// <summary>P = 1 - (1 - b) PROD (1 - w p_bird V)</summary>
     internal double Share(ReadOnlySpan<Disturbance> dosed, double killDays, Sex sex, in Figures figures, Func<Doubt, double> guess)
     {
@@ -112,7 +115,7 @@ public sealed class EventRisk
         for (int i = 0; i < Points; i++)
         {
             EvenPoint point = new(i);
-            (double h, double half) = FlappingResponse.Published.Draw(point.Next(), point.Next());
+            (double h, double half) = FlappingLikelihood.OfTrial.Draw(point.Next(), point.Next());
             Figures figures = new(h, half, FirstAge.Quantile(point.Next()), Sides.Quantile(point.Next()), Background.Quantile(point.Next()));
             shares[i] = Share(dosed, killDays, sex, figures, guess => guess.Quantile(point.Next()));
         }

@@ -34,7 +34,7 @@ public sealed class FlappingDose
     internal Doubt CyclesDoubt { get; }
 
     /// <summary>A dose that is known: in a trial, say.</summary>
-    /// <param name="share">Of the birds.</param>
+    /// <param name="share">Of the birds, 0 to 100 %.</param>
     /// <param name="cycles">0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Cycles below 0 or not finite.</exception>
     public static FlappingDose Of(Probability share, double cycles) => Between(share, share, share, cycles, cycles, cycles);
@@ -44,7 +44,7 @@ public sealed class FlappingDose
     /// <param name="likelyShare">Of the birds.</param>
     /// <param name="highShare">Of the birds, not below the likely one.</param>
     /// <param name="lowCycles">0 or more, not above the likely ones.</param>
-    /// <param name="likelyCycles">Of a bird that flapped.</param>
+    /// <param name="likelyCycles">Of a bird that flapped, between the other two.</param>
     /// <param name="highCycles">Not below the likely ones.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative, not finite, or out of order.</exception>
     public static FlappingDose Between(

@@ -21,7 +21,7 @@ public static class LesionVisibility
         HowKnown.Assumption);
 
     /// <summary>The share that shows.</summary>
-    /// <param name="sinceEvent">From event to killing; before the event nothing shows.</param>
+    /// <param name="sinceEvent">From event to killing; below 0, before the event, nothing shows.</param>
     public static Probability Share(Duration sinceEvent) => Probability.FromFraction(At(sinceEvent.Days));
 
     /// <summary>V(t)</summary>

@@ -27,4 +27,7 @@ public sealed class TypicalDisturbance
 
     /// <summary>What to mind.</summary>
     public string Mind { get; }
+
+    /// <summary>What it is, and what to mind.</summary>
+    public override string ToString() => Name + ": " + Mind;
 }

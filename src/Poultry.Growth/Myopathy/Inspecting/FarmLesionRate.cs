@@ -85,7 +85,7 @@ public sealed class FarmLesionRate
         Estimate<BirdPrevalence> level = Level();
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Inspections.Count} {(Inspections.Count == 1 ? "batch" : "batches")}, {Found} of {Opened} birds: level {level.Value} (90 %: {level.Interval.Low!.Value.Percent:G2} to {level.Interval.High!.Value.Percent:G2} %)");
+            $"{CountText.Batches(Inspections.Count)}, {Found} of {Opened} birds: level {level.Value} (90 %: {level.Interval.Low!.Value.Percent:G2} to {level.Interval.High!.Value.Percent:G2} %)");
     }
 
     private Estimate<BirdPrevalence> Shares(Func<double, double> quantile, double level)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
@@ -60,4 +61,8 @@ public sealed class ChangeWorth
         double batches = Math.Ceiling(2 * z * z * ((BetweenBatches * BetweenBatches) + (1 / (openedPerBatch * now))) / (log * log));
         return new(spared, perAffectedBird * spared, batches < int.MaxValue ? (int)batches : null);
     }
+
+    /// <summary>As in <c>3.4 birds a batch spared, worth 12.00; seen after 20 batches</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{SparedBirds:0.#} birds a batch spared, worth {PerBatch}; ") + (BatchesToSee is { } batches ? string.Create(CultureInfo.InvariantCulture, $"seen after {batches} batches") : "never seen");
 }

@@ -50,4 +50,8 @@ public sealed class LesionLoss
 
         return new(lost, record, sale.BirdsOnTheBone > 0 ? lesions.Among(sale.BirdsOnTheBone, level) : null, refundPerBird);
     }
+
+    /// <summary>Meat lost at the plant and birds sold with a lesion, in every culture.</summary>
+    public override string ToString() =>
+        WeightText.Of(LostAtPlant.Value.Kilograms) + " lost at the plant" + (Hidden is { } hidden ? "; unseen to the customer: " + hidden : "");
 }

@@ -47,4 +47,7 @@ public sealed class MeatAtRisk
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static MeatAtRisk OfCuts(Mass tendersOfOneBird, Mass filletTrimmedOnOneSide) => new(
         Require.Positive(tendersOfOneBird.Kilograms, "kg", nameof(tendersOfOneBird)) / 2, Require.NotNegative(filletTrimmedOnOneSide.Kilograms, "kg", nameof(filletTrimmedOnOneSide)));
+
+    /// <summary>As in <c>150 g (5.29 oz) of an affected bird</c>, in every culture.</summary>
+    public override string ToString() => WeightText.Of(PerAffectedBird.Kilograms) + " of an affected bird";
 }

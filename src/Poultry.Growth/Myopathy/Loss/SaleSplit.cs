@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Myopathy;
@@ -18,4 +19,7 @@ public sealed class SaleSplit
     /// <param name="birdsOnTheBone">0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative.</exception>
     public static SaleSplit Of(int debonedBirds, int birdsOnTheBone) => new(Require.AtLeast(debonedBirds, 0), Require.AtLeast(birdsOnTheBone, 0));
+
+    /// <summary>As in <c>120 birds deboned, 300 on the bone</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{DebonedBirds} birds deboned, {BirdsOnTheBone} on the bone");
 }

@@ -39,4 +39,7 @@ public sealed class BatchAtRisk
     /// <summary>The share of birds that are severely lame (gait score 4 or 5). Its odds ratio is an assumption.</summary>
     /// <value>0.</value>
     public Probability SeverelyLame { get; init; }
+
+    /// <summary>As in <c>killed at 45 d, outdoors</c>, in every culture.</summary>
+    public override string ToString() => "killed at " + KillAge + (IsOutdoor ? ", outdoors" : ", indoors");
 }

@@ -31,6 +31,7 @@ public sealed class FarmPrevalence
     public BirdPrevalence Median => At(0.5);
 
     /// <summary>The average over many batches below which such farms lie with a probability, strictly between 0 and 1.</summary>
+    /// <param name="probability">Between 0 and 1, neither of them.</param>
     /// <exception cref="ArgumentOutOfRangeException">0 or 1.</exception>
     public BirdPrevalence Quantile(Probability probability) => At(Require.Share(probability.Fraction, nameof(probability)));
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -63,10 +64,10 @@ public sealed class PlantTerms
     };
 
     /// <summary>What killing costs, cutting and packing apart.</summary>
-    /// <param name="bookedBirds">Birds booked.</param>
-    /// <param name="deliveredBirds">Birds that came alive.</param>
-    /// <param name="condemnedBirds">Birds condemned, of those delivered.</param>
-    /// <param name="fullCropBirds">Birds with full crops, of those delivered.</param>
+    /// <param name="bookedBirds">Birds booked, 0 or more.</param>
+    /// <param name="deliveredBirds">Birds that came alive, 0 or more.</param>
+    /// <param name="condemnedBirds">Birds condemned, of those delivered; 0 or more.</param>
+    /// <param name="fullCropBirds">Birds with full crops, of those delivered; 0 or more.</param>
     /// <returns>Fee a bird, at least the least charge, and what is charged for birds missing, condemned and full.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number of birds is negative or not finite.</exception>
     public Money ChargeFor(double bookedBirds, double deliveredBirds, double condemnedBirds = 0, double fullCropBirds = 0)
@@ -79,6 +80,10 @@ public sealed class PlantTerms
             + (PerCondemnedBird.Amount * Require.NotNegative(condemnedBirds, "birds"))
             + (PerFullCrop.Amount * Require.NotNegative(fullCropBirds, "birds")));
     }
+
+    /// <summary>As in <c>4.50 a bird, at least 200.00, 50 birds or more</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{PerBird} a bird, at least {LeastCharge}, {FewestBirds} birds or more") + (MostBirds is { } most ? string.Create(CultureInfo.InvariantCulture, $", at most {most}") : "");
 
     private static Money NotNegative(Money money, string name) => Money.Of(Require.NotNegative(money.Amount, "", name));
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -32,4 +33,8 @@ public sealed class TimelineInputs
 
     /// <summary>How long before killing the cut sheet is due, where the plant names no last day for changes; ten days where nothing is said.</summary>
     public Duration CutSheet { get; init; } = Duration.FromDays(10);
+
+    /// <summary>As in <c>placed 2027-04-27 at 1 d, killed 2027-06-08</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"placed {Placed:yyyy-MM-dd} at {AgeAtPlacement}, killed {Date}");
 }

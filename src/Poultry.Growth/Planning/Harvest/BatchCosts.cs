@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -29,6 +30,10 @@ public sealed class BatchCosts
     /// <summary>Work a day for the batch, 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
     public Duration LabourADay { get; init => field = Duration.FromHours(Require.NotNegative(value.Hours, "h", nameof(LabourADay))); }
+
+    /// <summary>As in <c>2.10 a chick, 60.00 bedding, 150.00 fixed, 45.00 a trip, 1.5 h a day at 20.00</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Chick} a chick, {Bedding} bedding, {Fixed} fixed, {Trip} a trip, {LabourADay.Hours:0.##} h a day at {LabourHour}");
 
     /// <summary>What so many chicks kept for so many days and killed in so many trips cost.</summary>
     internal double Of(int chicks, double days, int trips) =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Fitting;
@@ -102,6 +103,10 @@ public sealed class BatchPlan
     /// <summary>How old the birds are on a date.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The date lies before hatch.</exception>
     public Age AgeOn(DateOnly date) => Age.On(date, Placed, Birds.AgeAtPlacement);
+
+    /// <summary>As in <c>June batch: 500 birds placed 2027-04-27, 3 days offered</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Name}: {Birds.Placed} birds placed {Placed:yyyy-MM-dd}, {CountText.Of(Dates.Count, "day")} offered");
 
     /// <summary>The same plan as it stood before a day, for that day only.</summary>
     internal BatchPlan Before(OfferedDate day, Projection known, FeedRecord? recorded)

@@ -92,7 +92,7 @@ public sealed class HarvestComparison
 
     /// <summary>The chance that one day brings more than another, as both are in the plan.</summary>
     /// <param name="option">Its place in <see cref="Options"/>.</param>
-    /// <param name="other">The other's place.</param>
+    /// <param name="other">The other's place in them, from 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
     public Probability ChanceBeats(int option, int other)
     {

@@ -22,11 +22,14 @@ public sealed class LargeLoss
     public LikelyRange<Probability> Share { get; }
 
     /// <summary>A loss of one's own years.</summary>
-    /// <param name="chance">The chance that it happens to a batch before it is killed.</param>
-    /// <param name="share">The share of the birds alive that it takes.</param>
+    /// <param name="chance">The chance that it happens to a batch before it is killed, 0 to 100 %.</param>
+    /// <param name="share">The share of the birds alive that it takes, 0 to 100 %.</param>
     public static LargeLoss Of(Probability chance, LikelyRange<Probability> share)
     {
         ArgumentNullException.ThrowIfNull(share);
         return new(chance, share);
     }
+
+    /// <summary>As in <c>3.3 % of batches lose 25 % (10 % to 60 %) of the birds</c>, in every culture.</summary>
+    public override string ToString() => Chance == default ? "never" : Chance + " of batches lose " + Share + " of the birds";
 }

@@ -16,4 +16,7 @@ public sealed class PackOutlook
 
     /// <summary>Packs left; the freezer takes some of them.</summary>
     public Estimate<double> Left { get; }
+
+    /// <summary>As in <c>2 breast: 60 (90 %: 52 to 66) packs sold, 4 (90 %: 0 to 11) left</c>, in every culture.</summary>
+    public override string ToString() => Offer + ": " + Sold + " packs sold, " + Left + " left";
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -28,10 +29,14 @@ public sealed class RoadLoss
     public LikelyRange<Probability> Share { get; }
 
     /// <summary>The farm's own.</summary>
-    /// <param name="share">Of the birds loaded.</param>
+    /// <param name="share">Of the birds loaded, 0 to 100 %.</param>
     public static RoadLoss Of(LikelyRange<Probability> share)
     {
         ArgumentNullException.ThrowIfNull(share);
         return new(share);
     }
+
+    /// <summary>As in <c>0.33 % (0.23 to 0.42 %) dead on arrival</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Share.Likely.Percent:0.##} % ({Share.Low.Percent:0.##} to {Share.High.Percent:0.##} %) dead on arrival");
 }

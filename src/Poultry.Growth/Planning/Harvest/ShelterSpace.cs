@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -29,4 +30,8 @@ public sealed class ShelterSpace
         Require.NotNegative(rest.Days, "d", nameof(rest));
         return new(floor, limit, rest);
     }
+
+    /// <summary>As in <c>60 m2 (646 ft2) for at most 20 kg/m2 (4.1 lb/ft2), 7 d of rest</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Floor.SquareMeters:0.#} m2 ({Floor.SquareFeet:0} ft2) for at most {Limit}, {Rest.Days:0.#} d of rest");
 }

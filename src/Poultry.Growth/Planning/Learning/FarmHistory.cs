@@ -1,8 +1,8 @@
 using System.Collections;
-using System.Globalization;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
@@ -70,5 +70,5 @@ public sealed class FarmHistory : IReadOnlyList<FarmBatch>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <summary>As in <c>7 batches</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Count} {(Count == 1 ? "batch" : "batches")}");
+    public override string ToString() => CountText.Batches(Count);
 }

@@ -5,6 +5,7 @@ using Poultry.Growth.Feeding;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Myopathy;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
@@ -77,5 +78,5 @@ public sealed class FarmLearning
     ];
 
     /// <summary>As in <c>3 batches of strain A, movable shelter, both sexes</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Batches.Count} {(Batches.Count == 1 ? "batch" : "batches")} of {Kind}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{CountText.Batches(Batches.Count)} of {Kind}");
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Feeding;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
@@ -74,5 +75,5 @@ public sealed class LearnedFeed
 
     /// <summary>As in <c>3 own batches: 1.05 times the model's feed</c>, in every culture.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{Batches.Count} own {(Batches.Count == 1 ? "batch" : "batches")}: {Ratio:0.00} times the model's feed");
+        CultureInfo.InvariantCulture, $"{CountText.OwnBatches(Batches.Count)}: {Ratio:0.00} times the model's feed");
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
@@ -93,10 +94,8 @@ public sealed class LearnedSurvival
     /// <summary>As in <c>3 own batches: 1.42 times the shipped losses</c>, in every culture.</summary>
     public override string ToString() => Batches.Count == 0
         ? Survival.Model.Name
-        : string.Create(CultureInfo.InvariantCulture, $"{Own(Batches.Count)}: {LevelRatio:0.00} times the shipped losses");
-
-    private static string Own(int batches) => string.Create(CultureInfo.InvariantCulture, $"{batches} own {(batches == 1 ? "batch" : "batches")}");
+        : string.Create(CultureInfo.InvariantCulture, $"{CountText.OwnBatches(Batches.Count)}: {LevelRatio:0.00} times the shipped losses");
 
     private static ModelInfo ModelOf(int batches, Survival shipped) => new(
-        Method.Id, "Losses of " + Own(batches) + ", and what is shipped", Method.Equation, Method.Symbols, [.. Method.Citations, .. shipped.Model.Citations], Method.Accuracy, HowKnown.Derived);
+        Method.Id, "Losses of " + CountText.OwnBatches(batches) + ", and what is shipped", Method.Equation, Method.Symbols, [.. Method.Citations, .. shipped.Model.Citations], Method.Accuracy, HowKnown.Derived);
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Myopathy;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
 
@@ -27,10 +27,8 @@ public sealed class PlanOrigin
             new("growth", plan.Growth.Prior.Model.Name + (plan.Growth.WeighIns is { } weighed ? ", and " + weighed : "")),
             new("losses", farm is { Survival: { Batches.Count: > 0 } own } && survival == own.Survival ? own.ToString() : survival.Model.Name),
             new("feed", plan.FeedRecord is { } record ? plan.Feeding.Model + ", and " + record : farm?.Feed is { } fed ? fed.ToString() : plan.Feeding.Model.ToString()!),
-            new("dressing", plan.Plant.Dressing.Name + (farm?.Dressing is { } dressed && plan.Plant.Dressing.IncludesCondemned ? ": " + Own(dressed.Batches) : "")),
+            new("dressing", plan.Plant.Dressing.Name + (farm?.Dressing is { } dressed && plan.Plant.Dressing.IncludesCondemned ? ": " + CountText.OwnBatches(dressed.Batches) : "")),
             new("dead tenders", plan.Lesions == PlanningRisk.Published ? plan.Lesions.Model.Name : farm?.Lesions?.ToString() ?? plan.Lesions.Model.Name),
         ];
     }
-
-    private static string Own(int batches) => string.Create(CultureInfo.InvariantCulture, $"{batches} own {(batches == 1 ? "batch" : "batches")}");
 }

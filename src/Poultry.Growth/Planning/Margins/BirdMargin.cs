@@ -73,11 +73,14 @@ public sealed class BirdMargin
         Money.Of(At(age, live, feed).Amount / Require.Positive(age.Days + Require.NotNegative(idle.Days, "d", nameof(idle)), "d", nameof(age)));
 
     /// <summary>p*: what the meat must bring, from what the birds placed cost and what is sold of them.</summary>
-    /// <param name="cost">Of all birds placed, or of one.</param>
+    /// <param name="cost">Of all birds placed, or of one; 0 or more.</param>
     /// <param name="sold">Weight sold of as many, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weight is not above 0, or the cost is negative.</exception>
     public static UnitPrice BreakEven(Money cost, Mass sold) =>
         UnitPrice.FromAmountPerKilogram(cost.Amount / Require.Positive(sold.Kilograms, "kg", nameof(sold)));
+
+    /// <summary>As in <c>meat 8.00/kg (3.63/lb), dressing 72 %, feed 0.60/kg (0.27/lb)</c>, in every culture.</summary>
+    public override string ToString() => "meat " + Price + ", dressing " + Dressing + ", feed " + Feed;
 
     /// <summary>M = p d W - a - s - c F - k t.</summary>
     private static double Margin(double p, double d, double w, double a, double s, double c, double f, double k, double t) => (p * d * w) - a - s - (c * f) - (k * t);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Planning;
@@ -23,4 +24,7 @@ public sealed class BirdLimit
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Below 1.</exception>
     public static BirdLimit Of(string name, int birds, Age age) => new(Require.Text(name), Require.AtLeast(birds, 1), age);
+
+    /// <summary>As in <c>plant: at most 300 birds at 56 d</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Name}: at most {Birds} birds at {Age}");
 }

@@ -45,6 +45,9 @@ public sealed class ChickNeed
         return new(lostInTransit, arrival, killing, survival, limits);
     }
 
+    /// <summary>As in <c>chicks of 2 d, 1 % dead on arrival, killed at 56 d; …</c>, in every culture.</summary>
+    public override string ToString() => "chicks of " + Arrival + ", " + LostInTransit + " dead on arrival, killed at " + Killing + "; " + Survival;
+
     /// <summary>The chance that at least so many birds of an order are alive at an age.</summary>
     internal double ChanceOfAtLeast(int birds, int chicks, Age age) =>
         1 - Survival.ChanceAtMost(birds - 1, chicks, Arrival, age, alive: Probability.FromFraction(1 - LostInTransit.Fraction)).Fraction;

@@ -12,4 +12,7 @@ public sealed class LimitChance
 
     /// <summary>The chance that it is exceeded.</summary>
     public Probability Exceeded { get; }
+
+    /// <summary>As in <c>plant: at most 300 birds at 56 d; more with a chance of 4.2 %</c>, in every culture.</summary>
+    public override string ToString() => Limit + "; more with a chance of " + Exceeded;
 }

@@ -31,7 +31,7 @@ public sealed class CondemnedLine
     /// <summary>Parts of birds that passed otherwise.</summary>
     /// <param name="reason">In the inspector's words.</param>
     /// <param name="birds">Birds of which a part was taken, 0 or more.</param>
-    /// <param name="weight">All parts together; null where that is not stated.</param>
+    /// <param name="weight">All parts together, 0 or more; null where that is not stated.</param>
     /// <exception cref="ArgumentException">There is no reason.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is negative.</exception>
     public static CondemnedLine Parts(string reason, int birds, Mass? weight = null) => new(

@@ -42,9 +42,14 @@ public sealed class PackedLine
         Require.Text(piece).Trim(), Require.AtLeast(piecesPerPack, 1), Require.AtLeast(packs, 0), Require.NotNegative(weight.Kilograms, "kg", nameof(weight)));
 
     /// <summary>The same packs, of pieces within weights.</summary>
-    /// <param name="from">The lightest; null where there is no limit.</param>
-    /// <param name="to">Below this; null where there is no limit.</param>
-    public PackedLine Weighing(Mass? from, Mass? to) => new(Piece, PiecesPerPack, Packs, Weight.Kilograms) { From = from, To = to, Money = Money };
+    /// <param name="from">The lightest, above 0; null where there is no limit.</param>
+    /// <param name="to">Below this, above <paramref name="from"/>; null where there is no limit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The limits are crossed, or a weight is not above 0.</exception>
+    public PackedLine Weighing(Mass? from, Mass? to)
+    {
+        Require.Band(from, to);
+        return new(Piece, PiecesPerPack, Packs, Weight.Kilograms) { From = from, To = to, Money = Money };
+    }
 
     /// <summary>The same packs, and what was taken for them.</summary>
     /// <param name="money">0 or more.</param>

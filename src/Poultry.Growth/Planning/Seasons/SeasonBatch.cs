@@ -26,4 +26,7 @@ public sealed class SeasonBatch
     /// <summary>A batch that is raised in any case.</summary>
     /// <inheritdoc cref="Possible"/>
     public static SeasonBatch Promised(string name, IReadOnlyList<SeasonOption> options) => new(Require.Text(name), Require.Some(options), mustBeRaised: true);
+
+    /// <summary>As in <c>June batch: 12 ways to raise it</c>, with a word where it is promised; in every culture.</summary>
+    public override string ToString() => Name + (MustBeRaised ? ", promised: " : ": ") + CountText.Of(Options.Count, "way") + " to raise it";
 }

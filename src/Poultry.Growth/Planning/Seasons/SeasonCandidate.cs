@@ -24,4 +24,8 @@ public sealed class SeasonCandidate
 
     /// <summary>Whether it is raised in any case: chicks are ordered, meat is promised.</summary>
     public bool IsPromised { get; init; }
+
+    /// <summary>As in <c>June batch: chicks on 3 days, 2 shelters</c>, with a word where it is promised; in every culture.</summary>
+    public override string ToString() => 
+        Name + (IsPromised ? ", promised: chicks on " : ": chicks on ") + CountText.Of(Starts.Count, "day") + ", " + CountText.Of(Shelters, "shelter");
 }

@@ -10,4 +10,7 @@ public sealed class SeasonChoice
 
     /// <summary>How it is raised; null where the season is better without it.</summary>
     public SeasonOption? Option { get; }
+
+    /// <summary>The batch with its way, or that it is not raised; in every culture.</summary>
+    public override string ToString() => Batch.Name + ": " + (Option?.ToString() ?? "not raised");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -29,6 +30,11 @@ public sealed class SeasonLimits
     /// <summary>Birds that the plant takes on each of its days; a day that is not named has no limit known.</summary>
     public IReadOnlyDictionary<DateOnly, int> HeadByDay { get; init; } = new Dictionary<DateOnly, int>();
 
+    /// <summary>As in <c>brooder 300 birds, shelters 4, ground any, work any</c>, the plant's days apart; in every culture.</summary>
+    public override string ToString() => "brooder " + Most(BrooderPlaces, " birds") + ", shelters " + Most(Shelters, "")
+        + ", ground " + (Ground is { } ground ? string.Create(CultureInfo.InvariantCulture, $"{ground.SquareMeters:0} m2 ({ground.SquareFeet:0} ft2)") : "any")
+        + ", work " + (LabourADay is { } work ? string.Create(CultureInfo.InvariantCulture, $"{work.Hours:0.##} h a day") : "any");
+
     /// <summary>The same limits with one of them raised by a step.</summary>
     internal SeasonLimits With(SeasonLimitKind raised, DateOnly? day) => new()
     {
@@ -40,4 +46,6 @@ public sealed class SeasonLimits
         HeadByDay = HeadByDay.ToDictionary(
             limit => limit.Key, limit => raised == SeasonLimitKind.PlantHead && limit.Key == day ? limit.Value + SeasonLimitSteps.Birds : limit.Value),
     };
+
+    private static string Most(int? places, string unit) => places is { } most ? string.Create(CultureInfo.InvariantCulture, $"{most}{unit}") : "any";
 }

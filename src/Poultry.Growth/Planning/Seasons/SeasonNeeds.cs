@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -25,4 +26,8 @@ public sealed class SeasonNeeds
     /// <summary>Work a day, from the day the chicks come to the day of killing, 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or not finite.</exception>
     public Duration LabourADay { get; init => field = Duration.FromHours(Require.NotNegative(value.Hours, "h", nameof(LabourADay))); }
+
+    /// <summary>As in <c>300 brooder places, 3 shelters, 285 head, 900 m2 (9688 ft2), 1.5 h a day</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{BrooderPlaces} brooder places, {CountText.Of(Shelters, "shelter")}, {Head} head, {Ground.SquareMeters:0} m2 ({Ground.SquareFeet:0} ft2), {LabourADay.Hours:0.##} h a day");
 }

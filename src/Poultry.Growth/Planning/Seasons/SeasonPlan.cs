@@ -15,4 +15,7 @@ public sealed class SeasonPlan
 
     /// <summary>What the farm and the plant can take at a time.</summary>
     public SeasonLimits Limits { get; init; } = new();
+
+    /// <summary>As in <c>2027: 4 batches; brooder 300 birds, …</c>, in every culture.</summary>
+    public override string ToString() => Name + ": " + CountText.Batches(Candidates.Count) + "; " + Limits;
 }
