@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -95,6 +96,7 @@ public sealed class WeightDistribution
     public WeightDistribution Lightest(Probability share) => new(shares, means, WithinSexCoefficientOfVariation, lowest, WeightAt(share).Kilograms);
 
     /// <summary>The share of birds lighter than a weight.</summary>
+    /// <param name="weight">Any; nobody weighs 0 or less.</param>
     public Probability ShareBelow(Mass weight) =>
         Probability.FromFraction(Math.Clamp((Mixture(stackalloc double[3 * means.Length]).Below(weight.Kilograms) - below) / inside, 0, 1));
 
@@ -107,9 +109,12 @@ public sealed class WeightDistribution
         return Mass.FromKilograms(WithinSexCoefficientOfVariation == 0 ? Alike(ofFlock) : Mixture(stackalloc double[3 * means.Length]).Quantile(ofFlock));
     }
 
+    /// <summary>As in <c>mean 2.5 kg (5.51 lb), CV 12 %</c>, in every culture.</summary>
+    public override string ToString() => "mean " + WeightText.Of(MeanKilograms) + string.Create(CultureInfo.InvariantCulture, $", CV {100 * CoefficientOfVariation:0.#} %");
+
     /// <summary>The mean of the birds between two weights; null where there are none.</summary>
-    /// <param name="low">The lighter weight; null for no bound.</param>
-    /// <param name="high">The heavier weight; null for no bound.</param>
+    /// <param name="low">The lighter weight, any; null for no bound.</param>
+    /// <param name="high">The heavier weight, any; null for no bound.</param>
     public Mass? MeanBetween(Mass? low, Mass? high)
     {
         (double birds, double kilograms) = Part(Math.Max(lowest, low?.Kilograms ?? lowest), Math.Min(highest, high?.Kilograms ?? highest));

@@ -54,7 +54,7 @@ public sealed class PlanningRisk
     public PlanningRisk WithParameterRanges => new(density, doubted, withRanges: true, betweenFlocks, Model);
 
     /// <summary>The published form with other figures.</summary>
-    /// <param name="meanLogit">mu, the logit of the median share of birds.</param>
+    /// <param name="meanLogit">mu, the logit of the median share of birds, finite.</param>
     /// <param name="betweenFlocksLogit">sigma, the standard deviation between flocks on the logit scale, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is not finite, or sigma is not above 0.</exception>
     public static PlanningRisk Of(double meanLogit, double betweenFlocksLogit)
@@ -69,6 +69,9 @@ public sealed class PlanningRisk
         ArgumentNullException.ThrowIfNull(farm);
         return new(farm.NextDensity, farm.NextDensity, withRanges: false, double.NaN, FarmLesionRate.Model);
     }
+
+    /// <summary>The name of the model.</summary>
+    public override string ToString() => Model.Name;
 
     /// <summary>The share of birds with lesions in one batch, as a distribution.</summary>
     public BatchPrevalence For(BatchAtRisk batch)
