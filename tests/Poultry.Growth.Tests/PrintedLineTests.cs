@@ -54,6 +54,8 @@ public class PrintedLineTests
         { LargeLoss.OneBatchInThirty, "3.3 % of batches lose 25 % (10 % to 60 %) of the birds" },
         { RoadLoss.Usual, "0.33 % (0.23 to 0.42 %) dead on arrival" },
         { ShelterSpace.Of(Area.FromSquareMeters(40), StockingDensity.FromKilogramsPerSquareMeter(20), Duration.FromDays(7)), "40 m2 (431 ft2) for at most 20 kg/m2 (4.1 lb/ft2), 7 d of rest" },
+        { WeightDistribution.Of(Mass.FromKilograms(2.5), 0.12), "mean 2.5 kg (5.51 lb), CV 12 %" },
+        { MoveSchedule.ByAge((Age.FromDays(35), 2), (Age.FromDays(21), 0.25)), "0.25 from 21 d, 2 from 35 d: moves a day" },
         { Plant, "plant: at most 300 birds at 56 d" },
         { new PlantTerms { PerBird = Money.Of(4.5), LeastCharge = Money.Of(200), FewestBirds = 50, MostBirds = 1200 }, "4.50 a bird, at least 200.00, 50 birds or more, at most 1200" },
         { new SeasonLimits { BrooderPlaces = 1300, Ground = Area.FromSquareMeters(40) }, "brooder 1300 birds, shelters any, ground 40 m2 (431 ft2), work any" },

@@ -103,6 +103,7 @@ public sealed class WeightDistribution
     public WeightDistribution Lightest(Probability share) => new(shares, means, WithinSexCoefficientOfVariation, lowest, WeightAt(share).Kilograms);
 
     /// <summary>The share of birds lighter than a weight.</summary>
+    /// <param name="weight">Any; nobody weighs 0 or less.</param>
     public Probability ShareBelow(Mass weight) =>
         Probability.FromFraction(Math.Clamp((Mixture(stackalloc double[3 * means.Length]).Below(weight.Kilograms) - below) / inside, 0, 1));
 
@@ -115,18 +116,17 @@ public sealed class WeightDistribution
         return Mass.FromKilograms(Mixture(stackalloc double[3 * means.Length]).Quantile(ofFlock));
     }
 
+    /// <summary>As in <c>mean 2.5 kg (5.51 lb), CV 12 %</c>, in every culture.</summary>
+    public override string ToString() => "mean " + WeightText.Of(MeanKilograms) + string.Create(CultureInfo.InvariantCulture, $", CV {100 * CoefficientOfVariation:0.#} %");
+
     /// <summary>The mean of the birds between two weights; null where there are none.</summary>
-    /// <param name="low">The lighter weight; null for no bound.</param>
-    /// <param name="high">The heavier weight; null for no bound.</param>
+    /// <param name="low">The lighter weight, any; null for no bound.</param>
+    /// <param name="high">The heavier weight, any; null for no bound.</param>
     public Mass? MeanBetween(Mass? low, Mass? high)
     {
         (double birds, double kilograms) = Part(Math.Max(lowest, low?.Kilograms ?? lowest), Math.Min(highest, high?.Kilograms ?? highest));
         return birds > 0 ? Mass.FromKilograms(kilograms / birds) : null;
     }
-
-    /// <summary>One line, as in <c>2.31 kg (5.09 lb), spread 12 %</c>, in every culture.</summary>
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Mean.Kilograms:G3} kg ({Mean.Pounds:G3} lb), spread {100 * CoefficientOfVariation:0.#} %");
 
     /// <summary>Birds between two weights, as a part of the whole flock, and what they weigh together.</summary>
     private (double Birds, double Kilograms) Part(double low, double high)

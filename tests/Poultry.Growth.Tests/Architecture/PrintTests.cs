@@ -2,9 +2,6 @@ using Poultry.Growth.Carcass;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
-using Poultry.Growth.Flock;
-using Poultry.Growth.Housing;
-using Poultry.Growth.Myopathy;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Weighing;
 
@@ -29,9 +26,6 @@ public class PrintTests
         [typeof(FittedCurveRecord)] = "plain numbers for a serialiser",
         [typeof(GrowthFitRecord)] = "likewise",
         [typeof(WeighInRecord)] = "likewise",
-        [typeof(WeightDistribution)] = "to come",
-        [typeof(PlanningRisk)] = "to come",
-        [typeof(MoveSchedule)] = "to come",
     };
 
     [Fact]

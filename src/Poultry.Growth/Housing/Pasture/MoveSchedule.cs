@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Housing;
@@ -34,11 +35,16 @@ public sealed class MoveSchedule
     }
 
     /// <summary>Moves a day at an age.</summary>
+    /// <param name="age">Any; younger than the first stage, that of the first.</param>
     public double MovesPerDay(Age age)
     {
         int at = Array.FindLastIndex(fromDays, from => from <= age.Days);
         return moves[Math.Max(at, 0)];
     }
+
+    /// <summary>As in <c>1 from 0 d, 2 from 35 d: moves a day</c>, in every culture.</summary>
+    public override string ToString() => string.Join(", ", fromDays.Zip(
+        moves, (from, perDay) => string.Create(CultureInfo.InvariantCulture, $"{perDay:0.##} from {from:0.#} d"))) + ": moves a day";
 
     /// <summary>Positions on fresh ground between two ages, the last one counted in full.</summary>
     /// <param name="from">The earlier age.</param>

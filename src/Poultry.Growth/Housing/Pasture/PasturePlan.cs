@@ -69,6 +69,7 @@ public sealed class PasturePlan
     }
 
     /// <summary>Fresh ground of each bird in a day at an age.</summary>
+    /// <param name="age">Any.</param>
     public Area GroundPerBirdAndDay(Age age) => Area.FromSquareMeters(Ground.SquareMeters * Moves.MovesPerDay(age) / Birds);
 
     /// <summary>The fewest moves a day that give each bird so much fresh ground a day, rounded up to whole moves from one a day on, and to one move in whole days below.</summary>
@@ -81,7 +82,7 @@ public sealed class PasturePlan
     }
 
     /// <summary>What a batch leaves on the ground it passes, once.</summary>
-    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture.</param>
+    /// <param name="perBird">Nitrogen, or phosphorus, that one bird excretes on pasture, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public AreaDensity LoadOfPass(Mass perBird) =>
         AreaDensity.FromKilogramsPerSquareMeter(Require.NotNegative(perBird.Kilograms, "kg", nameof(perBird)) / GroundPerBird.SquareMeters);

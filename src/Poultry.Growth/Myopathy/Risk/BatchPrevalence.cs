@@ -51,6 +51,7 @@ public sealed class BatchPrevalence
     private double MeanShare => Math.Min(1, Average(p => p));
 
     /// <summary>The share below which such flocks lie with a probability, strictly between 0 and 1.</summary>
+    /// <param name="probability">Between 0 and 1, neither of them.</param>
     /// <exception cref="ArgumentOutOfRangeException">0 or 1.</exception>
     public BirdPrevalence Quantile(Probability probability) => At(Require.Share(probability.Fraction, nameof(probability)));
 
@@ -60,6 +61,7 @@ public sealed class BatchPrevalence
     public Interval<BirdPrevalence> IntervalAt(double level) => Interval<BirdPrevalence>.Of(At((1 - Require.Share(level)) / 2), At((1 + level) / 2), level);
 
     /// <summary>The chance that a flock like this one has more.</summary>
+    /// <param name="share">0 to 100 % of birds.</param>
     public Probability ChanceAbove(BirdPrevalence share)
     {
         double p = share.Share.Fraction;
