@@ -135,16 +135,22 @@ public sealed class WeighIn
 
     /// <summary>The weigh-in that was saved.</summary>
     /// <param name="record">From <see cref="ToRecord"/>.</param>
+    /// <exception cref="ArgumentException">There are not as many single weights as birds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
-    public static WeighIn FromRecord(WeighInRecord record) => new(
-        record.Kind,
-        Age.FromDays(record.AgeDays),
-        Require.AtLeast(record.Birds, 1),
-        Require.Positive(record.MeanKilograms, "kg"),
-        record.StandardDeviationKilograms is { } deviation ? Require.NotNegative(deviation, "kg") : null,
-        [.. record.Kilograms],
-        record.Sex,
-        record.Note);
+    public static WeighIn FromRecord(WeighInRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        Require.SameLength(record.Kind == WeighInKind.Birds ? record.Birds : 0, record.Kilograms.Count, nameof(record.Kilograms));
+        return new(
+            Require.Named(record.Kind),
+            Age.FromDays(record.AgeDays),
+            Require.AtLeast(record.Birds, 1),
+            Require.Positive(record.MeanKilograms, "kg"),
+            record.StandardDeviationKilograms is { } deviation ? Require.NotNegative(deviation, "kg") : null,
+            [.. record.Kilograms.Select(kilograms => Require.Positive(kilograms, "kg", nameof(record.Kilograms)))],
+            record.Sex,
+            record.Note);
+    }
 
     /// <summary>One line, as in <c>14 d: 20 birds, mean 0.428 kg, SD 0.037 kg</c>, in every culture.</summary>
     public override string ToString()

@@ -1,7 +1,6 @@
 using System.Text;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Files;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Benchmarks.Studies.Readers;
 

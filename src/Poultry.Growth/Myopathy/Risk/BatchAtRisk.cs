@@ -19,13 +19,13 @@ public sealed class BatchAtRisk
     /// <value>True: who does not say so is warned.</value>
     public bool IsOutdoor { get; init; } = true;
 
-    /// <summary>Mean live weight at killing, above 0. It moves nothing (the best data show no effect); it is held against the weights that were measured, and its range is told.</summary>
+    /// <summary>Mean live weight at killing, 10 g to 20 kg. It moves nothing (the best data show no effect); it is held against the weights that were measured, and its range is told.</summary>
     /// <value>Null: not known.</value>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Out of that range.</exception>
     public Mass? LiveWeight
     {
         get => liveWeight;
-        init => liveWeight = value is { } weight ? Mass.FromKilograms(Require.Positive(weight.Kilograms, "kg", nameof(LiveWeight))) : null;
+        init => liveWeight = value is { } weight ? Mass.FromKilograms(Require.Between(weight.Kilograms, 0.01, 20, "kg", nameof(LiveWeight))) : null;
     }
 
     /// <summary>How prone the strain is.</summary>

@@ -2,7 +2,6 @@ using System.Collections;
 using System.Globalization;
 using System.Reflection;
 using Poultry.Growth.Tests.Architecture;
-using UnitsNet;
 
 namespace Poultry.Growth.Tests.Properties.Sweep;
 

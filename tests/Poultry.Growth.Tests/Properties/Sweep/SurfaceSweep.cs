@@ -1,7 +1,6 @@
 using System.Collections;
 using System.Reflection;
 using Poultry.Growth.Tests.Architecture;
-using UnitsNet;
 
 namespace Poultry.Growth.Tests.Properties.Sweep;
 
@@ -126,8 +125,8 @@ internal sealed class SurfaceSweep
         try
         {
             string text = value.ToString()!;
-            return text != value.GetType().FullName ? text
-                : "{ " + string.Join(", ", value.GetType().GetProperties().Where(property => property.GetIndexParameters().Length == 0 && property.SetMethod is not null).Select(property => property.Name + " = " + Words(property.GetValue(value)))) + " }";
+            return !value.GetType().GetProperties().Any(property => property.SetMethod is not null) ? text
+                : text + " { " + string.Join(", ", value.GetType().GetProperties().Where(property => property.GetIndexParameters().Length == 0 && property.SetMethod is not null).Select(property => property.Name + " = " + Words(property.GetValue(value)))) + " }";
         }
 #pragma warning disable CA1031 // Whatever is thrown here is a fault.
         catch (Exception exception)

@@ -1,8 +1,6 @@
 using System.Collections;
 using System.Collections.Immutable;
-using System.Reflection;
 using Poultry.Growth.Tests.Architecture;
-using UnitsNet;
 
 namespace Poultry.Growth.Tests.Properties.Sweep;
 
