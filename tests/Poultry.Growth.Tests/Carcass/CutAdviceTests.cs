@@ -1,5 +1,4 @@
 using Poultry.Growth.Carcass;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Carcass;
 
