@@ -126,5 +126,24 @@ public sealed class CutSetTests
             CutSets.BonelessBreastSet.Pieces[0].Share.Percent, 1e-9);
     }
 
+    [Fact]
+    public void A_set_of_one_s_own_keeps_its_source_and_without_one_knows_no_range_of_weights()
+    {
+        CutPiece[] pieces = [Piece("front", 2, 60), Piece("rear", 2, 40)];
+
+        CutSet.Of("mine", BackCut.InThePieces, pieces, CutSets.Rudn42Days.Model).Model.Should().BeSameAs(CutSets.Rudn42Days.Model);
+        CutSet.Of("mine", BackCut.InThePieces, pieces).CautionsFor(Sex.Mixed, null, Mass.FromKilograms(9)).ShouldBeNone();
+    }
+
+    [Fact]
+    public void Exponents_exactly_1_apart_are_too_far_apart()
+    {
+        CutSet set = CutSet.Of("mine", BackCut.InThePieces, [Piece("front", 2, 60), Piece("rear", 2, 40)]);
+        Action apart = () => set.Growing(new Dictionary<string, double> { ["front"] = 1.5, ["rear"] = 0.5 }, Mass.FromKilograms(2));
+
+        apart.Should().Throw<ArgumentException>().WithMessage("The exponents lie 1 or more apart*");
+        set.Growing(new Dictionary<string, double> { ["front"] = 1.4, ["rear"] = 0.5 }, Mass.FromKilograms(2)).IsAllometric.Should().BeTrue();
+    }
+
     private static CutPiece Piece(string name, int perBird, double percent) => CutPiece.Of(name, perBird, Probability.FromPercent(percent));
 }

@@ -95,6 +95,15 @@ public sealed class DressingTests
         Dressings.For(BirdType.Heritage).Model.HowKnown.Should().Be(HowKnown.Assumption);
     }
 
+    [Fact]
+    public void A_ratio_keeps_its_basis_and_its_source()
+    {
+        ModelInfo source = Dressings.For(BirdType.Slow).Model;
+
+        DressingRatio.Of("own", Dressings.For(BirdType.Slow).Ratio, Hot, LiveState.FullFed, source).Model.Should().BeSameAs(source);
+        Dressings.Named("packaged-outdoor")!.Basis.Condition.Should().Be(CarcassCondition.Packed);
+    }
+
     [Theory]
     [InlineData(1, 71.23)]
     [InlineData(4, 70.43)]

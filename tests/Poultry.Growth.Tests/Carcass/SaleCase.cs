@@ -22,6 +22,28 @@ internal static class SaleCase
     public static DeliveredBirds Flock(int birds = 300, double cv = 0.12) =>
         DeliveredBirds.Of(birds, WeightDistribution.OfSexes(Mass.FromKilograms(3.2), Mass.FromKilograms(2.7), Probability.FromFraction(0.5), cv), LiveState.FullFed);
 
+    /// <summary>Birds of 3 kg alike: what becomes of them is arithmetic.</summary>
+    public static DeliveredBirds Alike(int birds) => DeliveredBirds.Of(birds, WeightDistribution.Of(Mass.FromKilograms(3), 0), LiveState.FullFed);
+
+    /// <summary>Carcasses are 70 % of the birds as they come: 2.1 kg of 3 kg.</summary>
+    public static PlantConditions SeventyPercent(double condemnedPercent = 0, double cuttingLossPercent = 0, bool includesCondemned = false) => new()
+    {
+        Dressing = DressingRatio.Of(
+            "own",
+            LikelyRange<Probability>.Exactly(Probability.FromPercent(70)),
+            CarcassBasis.Of(CarcassCondition.Packed),
+            LiveState.FullFed,
+            includesCondemned: includesCondemned),
+        Condemned = Condemnation.Of(Probability.FromFraction(0), Probability.FromPercent(condemnedPercent)),
+        CuttingLoss = Probability.FromPercent(cuttingLossPercent),
+    };
+
+    /// <summary>Two kinds of piece, two of each a bird.</summary>
+    public static CutSet InTwo(string name, string first, double firstPercent, string second) => CutSet.Of(
+        name,
+        BackCut.InThePieces,
+        [CutPiece.Of(first, 2, Probability.FromPercent(firstPercent)), CutPiece.Of(second, 2, Probability.FromPercent(100 - firstPercent))]);
+
     public static CutOrder CutHeaviest(double percent) => CutOrder.HeaviestFirst(
         CutOrderLine.Of(CutSets.Rudn42Days, Probability.FromPercent(percent)), CutOrderLine.Of(null, Probability.FromPercent(100 - percent)));
 
