@@ -21,4 +21,11 @@ internal sealed class ProblemList(string file)
 
     /// <summary>About a cell.</summary>
     public void Add(CsvCell cell, string field, string fault, string expected) => Add(cell.Line, cell.Column, field, cell.Text, fault, expected);
+
+    /// <summary>What the library refuses, in the two parts of a problem.</summary>
+    public static (string Fault, string Expected) Said(ArgumentException refused)
+    {
+        string[] said = refused.Message.Split(" (Parameter")[0].TrimEnd('.').Split("; expected ");
+        return ("makes no sense: " + said[0], said[^1]);
+    }
 }

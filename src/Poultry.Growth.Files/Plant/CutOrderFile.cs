@@ -82,8 +82,8 @@ public static class CutOrderFile
         }
         catch (ArgumentException exception)
         {
-            string[] said = exception.Message.Split(" (Parameter")[0].TrimEnd('.').Split("; expected ");
-            problems.Add("order", null, "makes no sense: " + said[0], said[^1]);
+            (string fault, string expected) = ProblemList.Said(exception);
+            problems.Add("order", null, fault, expected);
             return null;
         }
     }

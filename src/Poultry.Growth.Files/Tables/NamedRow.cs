@@ -85,7 +85,8 @@ internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> colu
         }
         catch (ArgumentException exception)
         {
-            problems.Add(Start, field, "makes no sense", exception.Message.Split(" (Parameter")[0]);
+            (string fault, string expected) = ProblemList.Said(exception);
+            problems.Add(Start, field, fault, expected);
             return null;
         }
     }

@@ -16,7 +16,7 @@ public sealed class CutAdviceTests
     /// </summary>
     [Fact]
     public void Where_half_the_birds_are_worth_most_it_says_what_the_other_half_would_leave() => Reason(Offer("whole", 1, 10, 5), Offer("rear", 2, 5, 9), Offer("front", 2, 20, 5))
-        .Should().Be("Cut the 5 heaviest of 10 birds (50 %): worth 252.00, none cut 105.00, all cut 163.80. With all cut, unsold: 5 packs of 2 front, 1 packs of 2 rear.");
+        .Should().Be("Cut the 5 heaviest of 10 birds (50 %): worth 252.00, none cut 105.00, all cut 163.80. With all cut, unsold: 5 packs of 2 front, 1 pack of 2 rear.");
 
     /// <summary>All: 10 x 1.26 x 20 + 9 x 0.84 x 5 = 289.80; none: 21.</summary>
     [Fact]

@@ -47,7 +47,7 @@ public sealed class DressingRatio
 
     /// <summary>A ratio of one's own making.</summary>
     /// <param name="name">How to call it.</param>
-    /// <param name="ratio">Carcass over live weight, above 0.4 and below 0.95.</param>
+    /// <param name="ratio">Carcass over live weight, 0.4 to 0.95.</param>
     /// <param name="basis">What the carcass is.</param>
     /// <param name="measuredOn">The state in which the live birds were weighed.</param>
     /// <param name="model">Where it comes from; one's own records where null.</param>

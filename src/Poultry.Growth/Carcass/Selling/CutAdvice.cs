@@ -35,7 +35,7 @@ public sealed class CutAdvice
             string worth = string.Create(
                 CultureInfo.InvariantCulture, $": worth {Best.Return.Value.Amount:0.00}, none cut {Shares[0].Return.Value.Amount:0.00}, all cut {All.Return.Value.Amount:0.00}.");
             string[] left = [.. All.Return.Packs.Where(pack => pack.PacksLeft >= 1).OrderByDescending(pack => pack.Unsold.Kilograms)
-                .Select(pack => string.Create(CultureInfo.InvariantCulture, $"{pack.PacksLeft:0} packs of {pack.Offer}"))];
+                .Select(pack => CountText.Of((long)Math.Round(pack.PacksLeft, MidpointRounding.AwayFromZero), "pack") + " of " + pack.Offer)];
             return advice + worth + (cut == birds || left.Length == 0 ? "" : " With all cut, unsold: " + string.Join(", ", left) + ".");
         }
     }
