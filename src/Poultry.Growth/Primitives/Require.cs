@@ -33,7 +33,8 @@ internal static class Require
     public static (double Low, double High) Band(Mass? from, Mass? to)
     {
         double low = from is { } least ? Positive(least.Kilograms, "kg", nameof(from)) : 0;
-        return (low, to is { } most ? Above(most.Kilograms, low, "kg", nameof(to)) : double.PositiveInfinity);
+        double high = to is { } most ? Positive(most.Kilograms, "kg", nameof(to)) : double.PositiveInfinity;
+        return high > low ? (low, high) : throw new ArgumentOutOfRangeException(nameof(to), WeightText.Of(high) + " is not allowed; expected above " + WeightText.Of(low) + ".");
     }
 
     public static int AtLeast(int value, int low, [CallerArgumentExpression(nameof(value))] string? name = null) =>

@@ -37,7 +37,7 @@ public sealed class CarcassFilesTests : IDisposable
         { "piece,price,sells_likely\nwhole,9/kg,\n", "f.csv:2:12: sells_likely \"\" is empty; expected how many packs will probably sell, or any" },
         { "piece,price,sells_low,sells_likely\nwhole,9/kg,20,10\n", "f.csv:2:15: sells_likely \"10\" does not lie between sells_low and sells_high; expected low, likely and high in this order" },
         { "piece,price,sells_low,sells_likely\nwhole,9/kg,20,any\n", "f.csv:2:12: sells_low \"20\" stands beside any; expected nothing, or numbers in all three" },
-        { "piece,from,to,price,sells_likely\nwhole,2kg,1kg,9/kg,10\n", "f.csv:2:1: row \"whole\" makes no sense: 1 kg is not allowed; expected above 2 kg*" },
+        { "piece,from,to,price,sells_likely\nwhole,2kg,1kg,9/kg,10\n", "f.csv:2:1: row \"whole\" makes no sense: 1 kg (2.2 lb) is not allowed; expected above 2 kg (4.41 lb)*" },
         { "piece,from,price,sells_likely\nwhole,2,9/kg,10\n", "f.csv:2:7: from \"2\" has no unit; expected *" },
         { "piece,price,sells_likely\nwhole,9/kg,10\nWHOLE,8/kg,10\n", "f.csv:3:1: piece \"WHOLE\" claims the same pieces as another row; expected weights from and to that do not overlap" },
         { "piece,price,left_price,sells_likely\nwhole,9/kg,\"4,5/kg\",10\n", "f.csv:2:12: left_price \"4,5/kg\" has a decimal comma; expected \"4.5/kg\"" },

@@ -36,7 +36,7 @@ public sealed class PlantSheetFileTests : IDisposable
         { Short + "packed,,3,4kg\n", "f.csv:4:1: what \"packed\" is missing; expected a piece of the set of cuts, or whole" },
         { Short + "packed,whole,3,\n", "f.csv:4:1: weight \"packed\" is missing; expected all packs of the line together, as in 212.4kg" },
         { Short + "packed,whole,3,9kg\npacked,WHOLE,1,3kg\n", "f.csv:5:8: what \"WHOLE\" stands there a second time; expected one line a kind of pack" },
-        { Killed + "line,what,count,weight,from,to\ndelivered,,100,,,\npacked,whole,3,9kg,3kg,2kg\n", "f.csv:4:1: row \"packed\" makes no sense: 2 kg is not allowed; expected above 3 kg" },
+        { Killed + "line,what,count,weight,from,to\ndelivered,,100,,,\npacked,whole,3,9kg,3kg,2kg\n", "f.csv:4:1: row \"packed\" makes no sense: 2 kg (4.41 lb) is not allowed; expected above 3 kg (6.61 lb)" },
         { Short + "giblets,,,\n", "f.csv:4:1: weight \"giblets\" is missing; expected all giblets *" },
         { Short + "lesion,blue,1,\n", "f.csv:4:8: what \"blue\" is no look of a lesion; expected red, pink, green or grey: *" },
         { Short + "lesion,green,1,\n", "f.csv: lesion is counted, and not how many birds were opened; expected a line opened *" },
