@@ -3,7 +3,7 @@ using Poultry.Growth.Primitives;
 namespace Poultry.Growth.Housing;
 
 /// <summary>The text that sets limits: a law, a code, a scheme, or somebody's advice, in one edition.</summary>
-public sealed class Instrument
+public sealed record Instrument
 {
     /// <summary>Names a text.</summary>
     /// <param name="jurisdiction">Where it holds, as in <c>EU</c>, <c>Germany</c>; <c>general</c> where it is advice for everywhere.</param>
