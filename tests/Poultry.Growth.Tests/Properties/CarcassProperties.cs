@@ -17,6 +17,7 @@ public sealed class CarcassProperties
         (birds, plant, order) => new Batch(birds, plant, order));
 
     [Fact]
+    [Trait("Speed", "Slow")]
     public void The_balance_closes_nothing_is_negative_and_packs_are_the_carcass_less_the_loss() => Any.Sample(
         batch =>
         {
