@@ -5,7 +5,7 @@ namespace Poultry.Growth.Curves;
 /// <summary>g(t) = (1 - exp(-k t))/k, the age that growth sees: as long as t while k is small, bounded by 1/k for k above 0.</summary>
 internal readonly struct Warp(double k)
 {
-    /// <summary>Below this k t the differences of the closed form cancel; the series is exact to the last bit there.</summary>
+    /// <summary>Below this k t the differences of the closed form cancel. At the seam the series leaves off 1e-14 of the value and 2e-14 of the slope, the closed form as much; within a third of it nothing.</summary>
     private const double SeriesLimit = 0.02;
 
     private readonly double inverse = 1 / k;
