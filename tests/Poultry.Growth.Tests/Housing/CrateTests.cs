@@ -90,4 +90,37 @@ public class CrateTests
 
         loading.Should().Throw<ArgumentOutOfRangeException>().WithMessage("31 kg is not allowed; Germany: TierSchTrV Anl. 1 no. 1 (11 Feb 2009) says nothing about birds of this weight.*");
     }
+
+    [Fact]
+    public void A_bird_has_its_part_of_the_crate_and_none_where_none_fits()
+    {
+        CrateLoading.Of(CrateStandard.Germany2009, Crate, Mass.FromKilograms(2)).AreaPerBird!.Value.SquareCentimeters.Should().BeApproximately(97 * 58 / 16.0, 1e-9);
+        CrateLoading none = CrateLoading.Of(CrateStandard.Germany2009, Area.FromSquareCentimeters(100), Mass.FromKilograms(2));
+
+        (none.Birds, none.AreaPerBird).Should().Be((0, null));
+    }
+
+    [Theory]
+    [InlineData(1.0, 1.04, 1.0 * 200)]
+    [InlineData(1.0, 1.1, 1.1 * 190)]
+    [InlineData(1.3, 1.5, 1.5 * 180)]
+    [InlineData(2.9, 3.1, 3.0 * 160)]
+    [InlineData(3.0, 3.1, 3.0 * 160)]
+    [InlineData(3.05, 3.1, 3.1 * 130)]
+    [InlineData(0, 3.1, 3.0 * 160)]
+    public void Between_two_weights_the_largest_need_counts(double lightest, double heaviest, double squareCentimeters) =>
+        CrateStandard.Germany2009.LargestBetween(Mass.FromKilograms(lightest), Mass.FromKilograms(heaviest)).SquareCentimeters.Should().BeApproximately(squareCentimeters, 1e-9);
+
+    [Fact]
+    public void Of_two_heights_the_higher_holds()
+    {
+        Limit height = MadeUpLimit.On(LimitSubject.CrateHeight, 23, LimitComparison.AtLeast), higher = MadeUpLimit.On(LimitSubject.CrateHeight, 26, LimitComparison.AtLeast);
+        CrateStandard standard = CrateStandard.Of([MadeUpLimit.On(LimitSubject.CrateAreaPerWeight, 160, LimitComparison.AtLeast), height, higher]);
+
+        standard.HeightFor(Mass.FromKilograms(2))!.Value.Centimeters.Should().Be(26);
+        (standard.ToString(), standard.AreaPerBird(Mass.FromKilograms(2)).SquareCentimeters).Should().Be(("general: A limit (2027)", 320));
+    }
+
+    [Fact]
+    public void A_name_says_unverified_once() => CrateStandard.All.Select(standard => standard.ToString().Split("unverified").Length - 1).Should().Equal(0, 1, 1);
 }

@@ -122,5 +122,66 @@ public class LimitVerdictTests
         dead.Should().Throw<ArgumentOutOfRangeException>().WithMessage("11 birds is not allowed; expected 0 to 10 birds*");
     }
 
+    [Fact]
+    public void Advice_that_misses_its_own_scope_says_so_first_and_a_law_s_place_comes_before_its_scope()
+    {
+        LimitClause large = new(LimitSubject.FlockSize, LimitComparison.AtLeast, 500);
+        Keeping small = new() { Place = "Poland", Measured = [Measured.Flock(300)] };
+
+        Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20, kind: InstrumentKind.Advice, when: large), small).Why.Should().Be("flock size is 300 birds, the scope is 500 birds or more");
+        Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20, kind: InstrumentKind.Advice), small).Why.Should().Be("advice binds nobody");
+        Judged(LimitBook.On(LimitSubject.Ammonia).First(limit => limit.Instrument.Jurisdiction == "Germany"), new() { Place = "USA", System = RearingSystem.Organic }).Why
+            .Should().Be("it holds in Germany, not in USA");
+    }
+
+    [Fact]
+    public void What_is_not_stated_is_asked_for_once()
+    {
+        Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20), new()).Why.Should().Be("the country is not stated");
+        Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20, when: new LimitClause(LimitSubject.FlockSize, LimitComparison.AtLeast, 500)), new() { Place = "Poland" }).Why
+            .Should().Be("its scope is flock size 500 birds or more, which is not stated");
+        Density(new() { Place = "Poland" }, 5000).First(verdict => verdict.Limit.Instrument.Name == Directive).Why.Should().EndWith(" keeping, and how the birds are kept is not stated");
+    }
+
+    [Theory]
+    [InlineData(HouseKind.Fixed, null, Applicability.Unknown, "it is for fixed houses, and whether this one is moved is not stated")]
+    [InlineData(HouseKind.Mobile, null, Applicability.Unknown, "it is for mobile houses, and whether this one is moved is not stated")]
+    [InlineData(HouseKind.Fixed, HouseKind.Mobile, Applicability.No, "it is for fixed houses")]
+    [InlineData(HouseKind.Mobile, HouseKind.Fixed, Applicability.No, "it is for mobile houses")]
+    [InlineData(HouseKind.Mobile, HouseKind.Mobile, Applicability.Yes, "within its scope")]
+    public void Some_limits_are_for_houses_that_move_and_some_for_those_that_do_not(HouseKind limit, HouseKind? house, Applicability applies, string why)
+    {
+        LimitVerdict verdict = Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20, house: limit), new() { Place = "Poland", House = house });
+
+        (verdict.Applies, verdict.Why).Should().Be((applies, why));
+    }
+
+    [Theory]
+    [InlineData(true, Applicability.No, "flock size is 300 birds, the scope is 500 birds or more")]
+    [InlineData(false, Applicability.Unknown, "flock size is 300 birds, the scope is 500 birds or more by a neighbouring text; this one was not read on it")]
+    public void A_clause_that_was_not_read_leaves_open_what_it_would_settle(bool isSettled, Applicability applies, string why)
+    {
+        LimitClause clause = new(LimitSubject.FlockSize, LimitComparison.AtLeast, 500, isSettled);
+
+        LimitVerdict verdict = Judged(MadeUpLimit.On(LimitSubject.Ammonia, 20, when: clause), new() { Place = "Poland", Measured = [Measured.Flock(300)] });
+
+        (verdict.Applies, verdict.Why).Should().Be((applies, why));
+    }
+
+    [Fact]
+    public void A_lower_step_gives_way_to_a_higher_one_that_applies()
+    {
+        Keeping keeping = new() { Place = "Poland", Chosen = ["a limit"] };
+        Limit none = MadeUpLimit.On(LimitSubject.Ammonia, 20), first = MadeUpLimit.On(LimitSubject.Ammonia, 30, step: 1), second = MadeUpLimit.On(LimitSubject.Ammonia, 40, step: 2);
+
+        IReadOnlyList<LimitVerdict> verdicts = LimitVerdict.Of([none, first, second], keeping);
+
+        verdicts.Select(verdict => verdict.IsSuperseded).Should().Equal(false, true, false);
+        verdicts[0].Text.Should().Be("general: A limit (2027): space <= made up. Applies: chosen by name. Not legal advice; check the current text.");
+        verdicts[1].Text.Should().Be("general: A limit (2027): space <= made up. Applies, and a further step of the same text allows more. Not legal advice; check the current text.");
+    }
+
+    private static LimitVerdict Judged(Limit limit, Keeping keeping) => LimitVerdict.Of([limit], keeping).Single();
+
     private static IReadOnlyList<LimitVerdict> Density(Keeping keeping, int birds) => StockingVerdict.Of(Area.FromSquareMeters(100), birds, Mass.FromKilograms(2), keeping).Limits;
 }

@@ -27,6 +27,32 @@ public class PastureTests
     public void A_position_begun_is_a_position_used(double movesPerDay, double days, int positions) =>
         MoveSchedule.Steady(movesPerDay).Positions(Age.FromDays(21), Age.FromDays(21 + days)).Should().Be(positions);
 
+    [Fact]
+    public void Stages_may_be_told_in_any_order_and_the_first_reaches_back()
+    {
+        MoveSchedule schedule = MoveSchedule.ByAge((Age.FromDays(42), 2), (Age.FromDays(21), 1));
+
+        schedule.ToString().Should().Be("1 from 21 d, 2 from 42 d: moves a day");
+        (schedule.MovesPerDay(Age.FromDays(10)), schedule.MovesPerDay(Age.FromDays(41.9)), schedule.MovesPerDay(Age.FromDays(42))).Should().Be((1, 1, 2));
+        schedule.Positions(Age.FromDays(14), Age.FromDays(49)).Should().Be(28 + 14);
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0.01, 1)]
+    public void Birds_that_are_there_stand_somewhere(double days, int positions) =>
+        MoveSchedule.Steady(1e-8).Positions(Age.FromDays(21), Age.FromDays(21 + days)).Should().Be(positions);
+
+    [Fact]
+    public void A_plan_says_what_ground_it_takes()
+    {
+        PasturePlan one = PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.Steady(1), Age.FromDays(21), Age.FromDays(56));
+
+        one.ToString().Should().Be("50 birds in 1 shelter, 35 d: 350 m2 (3767 ft2) of fresh ground, 7 m2 (75.3 ft2) a bird");
+        Batch.ToString().Should().StartWith("160 birds in 2 shelters, 35 d: ");
+        PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.Steady(1), Age.FromDays(21), Age.FromDays(1021)).Time.Days.Should().Be(1000);
+    }
+
     [Theory]
     [InlineData(1.5, 1)]
     [InlineData(1.6, 2)]
@@ -48,6 +74,27 @@ public class PastureTests
         season.Land.SquareMeters.Should().BeLessThanOrEqualTo(batchesOfGround * Batch.GroundPerBatch.SquareMeters * (1 + 1e-12));
         season.Land.SquareMeters.Should().BeLessThanOrEqualTo(season.GroundPerSeason.SquareMeters * (1 + 1e-12));
         season.BirdsOnLand.BirdsPerHectare.Should().BeApproximately(batches * 160 / season.Land.Hectares, 1e-6);
+    }
+
+    /// <summary>One shelter of 10 m², moved once in so many days, four weeks out, a batch every five weeks: the spots in use or at rest on the worst day.</summary>
+    [Theory]
+    [InlineData(1, 0, 1)]
+    [InlineData(1, 6, 7)]
+    [InlineData(1, 6.5, 8)]
+    [InlineData(1, 27, 28)]
+    [InlineData(1, 34, 28)]
+    [InlineData(1, 35, 29)]
+    [InlineData(1, 62, 56)]
+    [InlineData(7, 0, 1)]
+    [InlineData(7, 1, 2)]
+    [InlineData(7, 7, 2)]
+    [InlineData(7, 8, 3)]
+    [InlineData(3.5, 4, 3)]
+    public void A_spot_rests_from_the_day_the_shelter_leaves_it(double daysASpot, double restDays, int spots)
+    {
+        PasturePlan batch = PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.Steady(1 / daysASpot), Age.FromDays(21), Age.FromDays(49));
+
+        PastureSeason.Of(batch, 2, Duration.FromDays(35), Duration.FromDays(restDays)).Land.SquareMeters.Should().BeApproximately(10 * spots, 1e-9);
     }
 
     [Fact]
@@ -95,6 +142,25 @@ public class PastureTests
         ManureTable.Asae2005.NitrogenOfBird(Age.FromDays(48)).Grams.Should().BeApproximately(53, 1e-9);
         other.Should().Throw<ArgumentOutOfRangeException>().WithMessage("56 d is not allowed; the table holds at 48 d only: use a feed balance.*");
     }
+
+    [Fact]
+    public void Birds_may_keep_all_that_they_ate_and_no_more()
+    {
+        // 17.5 % of the gain is protein: 2 kg of feed with 17.5 % make 2 kg at the most.
+        NitrogenBalance.TryOf(Mass.FromKilograms(2), Probability.FromPercent(17.5), Mass.FromKilograms(2), out NitrogenBalance? all, out string? none).Should().BeTrue();
+
+        (all!.Excreted, none).Should().Be((Mass.Zero, null));
+    }
+
+    [Fact]
+    public void A_production_says_its_figure() => SpreadableNitrogen.All[0].ToString().Should().Be("coquelet: 13 g (0.46 oz) of nitrogen a bird");
+
+    /// <summary>17 g/m² are 170 kg/ha: at 0.05 kg a bird 3400 birds.</summary>
+    [Theory]
+    [InlineData(0.05, 3400)]
+    [InlineData(0.0501, 3393)]
+    public void A_yearly_limit_is_so_many_birds(double kilogramsPerBird, int birds) =>
+        NitrogenBalance.BirdsPerHectareAndYear(AreaDensity.FromKilogramsPerSquareMeter(0.017), Mass.FromKilograms(kilogramsPerBird)).Should().Be(birds);
 
     [Fact]
     public void Phosphorus_that_the_carcass_does_not_hold_is_excreted() =>

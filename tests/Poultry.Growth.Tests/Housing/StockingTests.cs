@@ -7,6 +7,7 @@ namespace Poultry.Growth.Tests.Housing;
 /// <summary>Density, the limit that binds, and how many chicks that leaves room for.</summary>
 public class StockingTests
 {
+    private static readonly Keeping Anywhere = new() { Place = "anywhere" };
     private static readonly Keeping OrganicFixed = new() { Place = "Austria", System = RearingSystem.Organic, House = HouseKind.Fixed, Meets = ["older-edition-in-force"] };
 
     [Theory]
@@ -34,6 +35,66 @@ public class StockingTests
         (heavy.Binding!.Limit.Printed, heavy.BirdsAtLimit, heavy.IsMet).Should().Be(("39 kg/m2", 2437, true));
     }
 
+    /// <summary>3 x 35 - 30 - 33.4 = 41.6 kg/m2 for this batch, on 50 m2 with birds of 2 kg: 1040, of which the mean is 35.</summary>
+    [Theory]
+    [InlineData(1040, true)]
+    [InlineData(1041, false)]
+    public void The_mean_of_three_batches_is_of_all_three(int birds, bool met)
+    {
+        (StockingDensity, StockingDensity) earlier = (StockingDensity.FromKilogramsPerSquareMeter(30), StockingDensity.FromKilogramsPerSquareMeter(33.4));
+
+        StockingVerdict verdict = StockingVerdict.Of(Area.FromSquareMeters(50), birds, Mass.FromKilograms(2), Anywhere, [MadeUpLimit.On(LimitSubject.MeanStockingDensity, 35)], earlier);
+
+        (verdict.BirdsAtLimit, verdict.IsMet).Should().Be((1040, met));
+        verdict.Limits.Single().Value.Should().BeApproximately((30 + 33.4 + (birds / 25.0)) / 3, 1e-9);
+    }
+
+    [Fact]
+    public void Of_two_limits_the_narrower_binds_at_every_weight()
+    {
+        StockingVerdict verdict = StockingVerdict.Of(
+            Area.FromSquareMeters(50), 10, Mass.FromKilograms(2), Anywhere, [MadeUpLimit.On(LimitSubject.BirdsPerArea, 15), MadeUpLimit.On(LimitSubject.StockingDensity, 20)]);
+
+        (verdict.MostBirds(1), verdict.MostBirds(2)).Should().Be((750, 500));
+    }
+
+    /// <summary>The limit is for flocks of 100 at least, or for houses of 60 m2 at the most.</summary>
+    [Theory]
+    [InlineData(LimitSubject.FlockSize, 100, LimitComparison.AtLeast)]
+    [InlineData(LimitSubject.HouseFloor, 60, LimitComparison.AtMost)]
+    public void Flock_and_house_are_those_at_hand_unless_stated(LimitSubject subject, double value, LimitComparison comparison)
+    {
+        Limit limit = MadeUpLimit.On(LimitSubject.BirdsPerArea, 15, when: new LimitClause(subject, comparison, value));
+        Keeping stated = Anywhere.With(Measured.Flock(99), Measured.HouseFloor(Area.FromSquareMeters(61)));
+
+        StockingVerdict.Of(Area.FromSquareMeters(60), 99.5, Mass.FromKilograms(2), Anywhere, [limit]).Limits.Single().Applies.Should().Be(Applicability.Yes);
+        StockingVerdict.Of(Area.FromSquareMeters(60), 99.5, Mass.FromKilograms(2), stated, [limit]).Limits.Single().Applies.Should().Be(Applicability.No);
+    }
+
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(99, false)]
+    public void A_path_s_flock_is_the_birds_placed_unless_stated(int? stated, bool applies)
+    {
+        Limit limit = MadeUpLimit.On(LimitSubject.BirdsPerArea, 15, when: new LimitClause(LimitSubject.FlockSize, LimitComparison.AtLeast, 100));
+        Keeping keeping = stated is { } flock ? Anywhere.With(Measured.Flock(flock)) : Anywhere;
+        HeadCountPath heads = HeadCountPath.Recorded(100, Age.FromDays(1), [Deaths.Of(Age.FromDays(20), 10)], Survival.WithoutLoss);
+
+        DensityPath path = DensityPath.Of(Area.FromSquareMeters(5), Holding.Curve, heads, keeping, [limit, MadeUpLimit.On(LimitSubject.Ammonia, 20)]);
+
+        LimitVerdict verdict = path.At(Age.FromDays(40)).Verdict.Limits.Should().ContainSingle("air has no say in space").Subject;
+        (verdict.Applies == Applicability.Yes).Should().Be(applies);
+    }
+
+    [Fact]
+    public void A_limit_passed_before_the_first_day_is_passed_from_the_start()
+    {
+        LimitReached first = Holding.All[3].Path.FirstOver(Age.FromDays(52), Age.FromDays(63))!, later = Holding.All[3].Path.FirstOver(Age.FromDays(40), Age.FromDays(50.5))!;
+
+        (first.Age.Days, first.IsFromTheStart, later.IsFromTheStart).Should().Be((52, true, false));
+        later.Age.Days.Should().BeApproximately(50.1, 0.05);
+    }
+
     [Fact]
     public void Where_no_limit_is_known_to_bind_none_is_made_up()
     {
@@ -57,6 +118,10 @@ public class StockingTests
         chicks.ChanceOfTooManyOf(cautious).Percent.Should().BeLessThanOrEqualTo(5);
         chicks.ChanceOfTooManyOf(cautious + 1).Percent.Should().BeGreaterThan(5);
     }
+
+    [Fact]
+    public void With_no_chance_of_too_many_there_are_as_many_chicks_as_birds_that_fit() =>
+        ChicksToPlace.For(100, Survival.WithoutLoss, Age.Hatch, Age.FromWeeks(1)).AtChance(Probability.FromPercent(0)).Should().Be(100);
 
     [Fact]
     public void The_holdings_outgrow_their_floors_where_their_own_limits_say()

@@ -1,8 +1,8 @@
 using CsCheck;
-using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Housing;
 using Poultry.Growth.Primitives;
+using Poultry.Growth.Tests.Housing;
 
 namespace Poultry.Growth.Tests.Properties;
 
@@ -88,16 +88,11 @@ public class HousingProperties
         _ => birds / house.Floor,
     };
 
-    private static Limit Of(Space space, double limit) => new()
+    private static Limit Of(Space space, double limit) => space switch
     {
-        Instrument = new("general", "A limit", "2027", InstrumentKind.Law),
-        Scope = "",
-        Quantity = "space",
-        Printed = "made up",
-        Comparison = space == Space.FloorOfBird ? LimitComparison.AtLeast : LimitComparison.AtMost,
-        Subject = space switch { Space.Weight => LimitSubject.StockingDensity, Space.Birds => LimitSubject.BirdsPerArea, _ => LimitSubject.FloorAreaPerBird },
-        Value = space == Space.FloorOfBird ? 1 / limit : limit,
-        HowKnown = HowKnown.Assumption,
+        Space.Weight => MadeUpLimit.On(LimitSubject.StockingDensity, limit),
+        Space.Birds => MadeUpLimit.On(LimitSubject.BirdsPerArea, limit),
+        _ => MadeUpLimit.On(LimitSubject.FloorAreaPerBird, 1 / limit, LimitComparison.AtLeast),
     };
 
     private static StockingVerdict At(double floor, int birds, double kilograms, params Limit[] limits) =>
