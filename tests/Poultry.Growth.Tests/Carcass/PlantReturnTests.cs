@@ -86,6 +86,20 @@ public sealed class PlantReturnTests
         likely.WithHeavyCarcasses().Value.Should().BeGreaterThan(likely.Value);
     }
 
+    /// <summary>About eight deviations off, a cell of weights holds no bird but the roundings of the counts beside it: exponents of no weight made no number of them.</summary>
+    [Fact]
+    public void Packs_of_pieces_that_no_bird_has_are_none()
+    {
+        CutOrder order = CutOrder.HeaviestFirst(
+            CutOrderLine.Of(CutSets.Rudn42Days.Growing(CutSets.TwoPointExponents, CutSets.Rudn42DaysCarcass), Probability.FromPercent(40)), CutOrderLine.Of(null, Probability.FromPercent(60)));
+
+        for (double kilograms = 0.30; kilograms < 0.50; kilograms += 0.004)
+        {
+            PackOffer offer = PackOffer.ByWeight("thigh", 2, UnitPrice.FromAmountPerKilogram(10), Demand.Unlimited).Weighing(Mass.FromKilograms(kilograms), null);
+            PlantReturn.Of(SaleCase.Flock(), SaleCase.Plant, order, [offer]).Packs.Single().Packed.Kilograms.Should().BeInRange(0, 40);
+        }
+    }
+
     [Fact]
     public void Bands_of_weight_must_take_every_bird_once_and_shares_be_100_percent()
     {
