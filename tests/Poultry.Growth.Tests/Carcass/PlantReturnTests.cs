@@ -86,18 +86,17 @@ public sealed class PlantReturnTests
         likely.WithHeavyCarcasses().Value.Should().BeGreaterThan(likely.Value);
     }
 
-    /// <summary>About eight deviations off, a cell of weights holds no bird but the roundings of the counts beside it: exponents of no weight made no number of them.</summary>
-    [Fact]
-    public void Packs_of_pieces_that_no_bird_has_are_none()
+    /// <summary>From a CV of a sixth on the lightest cell of weights lies below 0, and a power of it is no number: one cell made none of the whole order.</summary>
+    [Theory]
+    [InlineData(0.10)]
+    [InlineData(0.17)]
+    [InlineData(0.30)]
+    public void Pieces_by_exponents_are_the_carcass_however_uneven_the_flock(double cv)
     {
-        CutOrder order = CutOrder.HeaviestFirst(
-            CutOrderLine.Of(CutSets.Rudn42Days.Growing(CutSets.TwoPointExponents, CutSets.Rudn42DaysCarcass), Probability.FromPercent(40)), CutOrderLine.Of(null, Probability.FromPercent(60)));
+        CutOrder order = CutOrder.AsTheyCome(CutOrderLine.Of(CutSets.Rudn42Days.Growing(CutSets.TwoPointExponents, CutSets.Rudn42DaysCarcass), Probability.FromPercent(100)));
+        LineYield line = PlantReturn.Of(SaleCase.Flock(cv: cv), SaleCase.Plant, order, []).Lines.Single();
 
-        for (double kilograms = 0.30; kilograms < 0.50; kilograms += 0.004)
-        {
-            PackOffer offer = PackOffer.ByWeight("thigh", 2, UnitPrice.FromAmountPerKilogram(10), Demand.Unlimited).Weighing(Mass.FromKilograms(kilograms), null);
-            PlantReturn.Of(SaleCase.Flock(), SaleCase.Plant, order, [offer]).Packs.Single().Packed.Kilograms.Should().BeInRange(0, 40);
-        }
+        (line.Pieces.Sum(piece => piece.Weight.Kilograms) + line.CuttingLoss.Kilograms).Should().BeApproximately(line.Carcass.Kilograms, 1e-6);
     }
 
     [Fact]

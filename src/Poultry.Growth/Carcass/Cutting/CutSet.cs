@@ -148,8 +148,9 @@ public sealed class CutSet
         return -1;
     }
 
+    /// <summary>The normal law of an uneven flock has a few birds of no weight or less, for which no exponent holds: theirs are the shares of the set.</summary>
     internal double ShareAt(int piece, double carcassKilograms) =>
-        exponents is null ? shares[piece] : Allometric(shares, exponents, carcassKilograms / referenceKilograms, piece);
+        exponents is null || carcassKilograms <= 0 ? shares[piece] : Allometric(shares, exponents, carcassKilograms / referenceKilograms, piece);
 
     internal static CutSet Published(string name, ModelInfo model, IReadOnlyList<CutPiece> pieces, Sex sex = Sex.Mixed, double? ageDays = null) =>
         new(name, BackCut.SeparateFrame, pieces, model) { Sex = sex, Age = ageDays is { } days ? Primitives.Age.FromDays(days) : null };

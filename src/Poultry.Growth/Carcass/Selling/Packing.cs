@@ -72,8 +72,7 @@ internal sealed class Packing(CutOrder order, DeliveredBirds birds, IReadOnlyLis
         double sum = 0;
         for (int cell = 0; cell < means.Length; cell++)
         {
-            // A cell without a mean holds no bird, only the roundings of the counts beside it.
-            if (edges[cell] >= low && edges[cell + 1] <= high && means[cell] > 0)
+            if (edges[cell] >= low && edges[cell + 1] <= high && expected[line][cell] > 0)
             {
                 sum += expected[line][cell] * ofLive(means[cell]);
             }
