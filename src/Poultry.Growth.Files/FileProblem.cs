@@ -49,7 +49,7 @@ public sealed class FileProblem
         List<string> lines = [.. problems.Take(most).Select(problem => problem.ToString())];
         if (problems.Count > most)
         {
-            lines.Add(string.Create(CultureInfo.InvariantCulture, $"... and {problems.Count - most} more problems"));
+            lines.Add("... and " + NumberText.Counted(problems.Count - most, "more problem"));
         }
 
         return lines;

@@ -39,8 +39,9 @@ internal static class FileSet
                 {
                     File.Move(path + mark, path, overwrite: true);
                 }
-                else
+                else if (File.Exists(path))
                 {
+                    // To delete what is not there is an error where its folder is missing too.
                     File.Delete(path);
                 }
             }

@@ -47,19 +47,16 @@ public sealed class BatchFileReading
         : Harvest is null ? "sections plant and selling: days offered, dressing, packs and prices"
         : Flock?.Placed is null ? "placed: the day the chicks come"
         : Weights?.Prior is null ? "weights with a prior or weigh-ins: a table says nothing about how sure it is"
-        : FeedMissing;
+        : FeedMissing(Flock.Placed.Value, Harvest.Dates);
 
-    /// <summary>A plan looks a day beyond the last one offered.</summary>
-    private string? FeedMissing
+    /// <summary>The feed that is not there for birds that come on a day and go on the last of others; null where there is enough. A plan looks a day beyond the last one offered.</summary>
+    internal string? FeedMissing(DateOnly placed, IReadOnlyList<OfferedDate> dates)
     {
-        get
-        {
-            IReadOnlyList<FeedPhase> phases = Feeding!.Plan.Phases;
-            Age from = Flock!.HeadCount.AgeAtPlacement, to = Age.On(Harvest!.Dates.Max(day => day.Date).AddDays(1), Flock.Placed!.Value, from);
-            return phases[0].From > from || phases[^1].To < to
-                ? "feed phases from " + from + " to " + to + ", a day beyond the last one offered: they go from " + phases[0].From + (phases[^1].To is { } end ? " to " + end : "")
-                : null;
-        }
+        IReadOnlyList<FeedPhase> phases = Feeding!.Plan.Phases;
+        Age from = Flock!.HeadCount.AgeAtPlacement, to = Age.On(dates.Max(day => day.Date).AddDays(1), placed, from);
+        return phases[0].From > from || phases[^1].To < to
+            ? "feed phases from " + from + " to " + to + ", a day beyond the last one offered: they go from " + phases[0].From + (phases[^1].To is { } end ? " to " + end : "")
+            : null;
     }
 
     /// <summary>Everything that cannot be read, file by file in the order of each; empty where the sections are there.</summary>

@@ -83,6 +83,10 @@ internal static class BatchHarvestSection
                 section.Refuse("wants birds from a weight to a lighter one", "wantedFrom below wantedTo");
             }
         }
+        else if ((section.Optional("wantedFrom") is null) != (section.Optional("wantedTo") is null))
+        {
+            section.Refuse("says one end of the weights that customers want", "both wantedFrom and wantedTo, or neither");
+        }
 
         return (order is null ? CutOrder.AllWhole : Read(context, order, path => CutOrderFile.Read(path, CutSets.All)),
             packs is null ? [] : Read(context, packs, PackOfferFile.Read) ?? []);

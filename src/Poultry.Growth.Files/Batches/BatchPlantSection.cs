@@ -12,7 +12,7 @@ internal static class BatchPlantSection
     /// <summary>What a ratio that the file states as a share is called: the farm's own word, that its past does not change.</summary>
     private const string StatedRatio = "own";
 
-    private static string DressingNames => "a share as in \"72%\", or one of " + string.Join(", ", Dressings.All.Select(ratio => ratio.Name));
+    private static string DressingNames => "a share of 40% to 95%, as in \"72%\", or one of " + string.Join(", ", Dressings.All.Select(ratio => ratio.Name));
 
     /// <summary>Dressing, what is condemned and loss in cutting.</summary>
     public static PlantConditions Conditions(JsonSection plant, BirdType type, LikelyRange<Probability>? condemned, BatchContext context)
@@ -78,8 +78,13 @@ internal static class BatchPlantSection
             plant.Refuse("takes no bird at all", "lightestBird up to heaviestBird");
         }
 
-        Duration? offFeed = plant.Quantity<Duration>("offFeed", QuantityText.TryDuration, time => time.Hours is >= 0 and <= 48, "0h to 48h");
-        Duration? road = plant.Quantity<Duration>("road", QuantityText.TryDuration, time => time.Hours is >= 0 and <= 24, "0h to 24h");
+        Duration offFeed = plant.Quantity<Duration>("offFeed", QuantityText.TryDuration, time => time.Hours <= 48, "0h to 48h") ?? Duration.FromHours(10);
+        Duration road = plant.Quantity<Duration>("road", QuantityText.TryDuration, time => time.Hours <= 24, "0h to 24h") ?? Duration.Zero;
+        if (road.Hours > offFeed.Hours)
+        {
+            plant.Refuse("has the birds longer on the road than off feed", "road up to offFeed, which counts to killing and is 10h where nothing is said");
+        }
+
         List<OfferedDate> dates = [];
         foreach (JsonValue item in plant.List("dates", required: true, "a list of days offered, each with a date, as in [{ \"date\": \"2027-06-08\" }]"))
         {
@@ -92,7 +97,7 @@ internal static class BatchPlantSection
         return [.. dates.OrderBy(date => date.Date)];
     }
 
-    private static void Add(List<OfferedDate> dates, JsonSection section, PlantTerms terms, BatchFlock? flock, Duration? offFeed, Duration? road)
+    private static void Add(List<OfferedDate> dates, JsonSection section, PlantTerms terms, BatchFlock? flock, Duration offFeed, Duration road)
     {
         DateOnly? date = section.RequiredQuantity<DateOnly>("date", QuantityText.TryDate, "the day of killing, as in 2027-06-08");
         bool booked = section.Choice("booked", ("no", false), ("yes", true));
@@ -136,8 +141,8 @@ internal static class BatchPlantSection
             ChangeUntil = until,
             ChangeCost = cost,
             CollectAfterDays = collect,
-            OffFeed = offFeed ?? Duration.FromHours(10),
-            Road = road ?? Duration.Zero,
+            OffFeed = offFeed,
+            Road = road,
             Terms = terms.With(fewest ?? 0, most),
         });
     }
@@ -150,13 +155,22 @@ internal static class BatchPlantSection
             return ratio;
         }
 
-        if (ratio.Basis.Covers(own.Basis))
+        if (!ratio.Basis.Covers(own.Basis))
+        {
+            plant.Refuse("names a dressing ratio of other carcasses than the farm's own past, " + own.Basis, "another ratio, or none: planning-fast fits any");
+            return ratio;
+        }
+
+        try
         {
             return ratio.PooledWith(own);
         }
-
-        plant.Refuse("names a dressing ratio of other carcasses than the farm's own past, " + own.Basis, "another ratio, or none: planning-fast fits any");
-        return ratio;
+        catch (ArgumentException refused)
+        {
+            (string fault, string expected) = ProblemList.Said(refused);
+            plant.Refuse(fault, expected);
+            return ratio;
+        }
     }
 
     private static DressingRatio Dressing(JsonSection plant, BirdType type)

@@ -22,7 +22,7 @@ internal static class BatchTemperatureSection
         }
 
         JsonValue? house = section.Optional("house"), outside = section.Optional("outside");
-        Age? moveOut = section.Quantity<Age>("moveOut", QuantityText.TryAge, age => age.Days > 0, "an age above 0");
+        Age? moveOut = section.Quantity<Age>("moveOut", QuantityText.TryAge, age => age.Days is > 0 and <= 120, "an age above 0, up to 120d");
         section.Close();
         if ((outside is null) != (section.Optional("moveOut") is null))
         {

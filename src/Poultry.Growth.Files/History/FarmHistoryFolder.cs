@@ -66,8 +66,8 @@ public static class FarmHistoryFolder
             return "the name " + FileProblem.Quoted(batch.Name) + " cannot be the name of a file; expected letters, digits, spaces, hyphens and dots, as in Meadow 3";
         }
 
-        string at = Path.Combine(folder, batch.Name + ".csv"), inspection = Path.Combine(folder, Inspections, batch.Name + ".csv");
-        if (!replace && (Exists(folder, at) || Exists(Path.Combine(folder, Inspections), inspection)))
+        string at = PlaceOf(folder, batch.Name), inspection = PlaceOf(Path.Combine(folder, Inspections), batch.Name);
+        if (!replace && (File.Exists(at) || File.Exists(inspection)))
         {
             return FileProblem.Quoted(batch.Name) + " is in the history already; expected another batch, or to be told to replace it";
         }
@@ -84,8 +84,13 @@ public static class FarmHistoryFolder
         return FileSet.Replace(folder, files);
     }
 
-    private static bool Exists(string folder, string path) =>
-        Directory.Exists(folder) && Directory.EnumerateFiles(folder).Any(file => Path.GetFileName(file).Equals(Path.GetFileName(path), StringComparison.OrdinalIgnoreCase));
+    /// <summary>Where a batch is kept, in upper or lower case: Meadow 3 and MEADOW 3 are one batch, also where files tell them apart.</summary>
+    private static string PlaceOf(string folder, string batch)
+    {
+        string path = Path.Combine(folder, batch + ".csv");
+        return (Directory.Exists(folder) ? Directory.EnumerateFiles(folder) : [])
+            .FirstOrDefault(file => Path.GetFileName(file).Equals(Path.GetFileName(path), StringComparison.OrdinalIgnoreCase)) ?? path;
+    }
 
     /// <summary>The inspections of the history but for one file; null where there are none.</summary>
     private static InspectionReading? InspectionsIn(string folder, string? except = null)

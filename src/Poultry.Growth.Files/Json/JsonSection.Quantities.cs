@@ -1,22 +1,18 @@
-using System.Diagnostics.CodeAnalysis;
-
 namespace Poultry.Growth.Files;
 
 /// <content>Quantities with their units.</content>
 internal sealed partial class JsonSection
 {
-    public delegate bool TryRead<T>(ReadOnlySpan<char> text, out T value, [NotNullWhen(false)] out string? problem);
-
     /// <summary>A quantity as text with its unit; null where it is left out or wrong.</summary>
-    public T? Quantity<T>(string name, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
+    public T? Quantity<T>(string name, QuantityReader<T> read, Func<T, bool>? holds = null, string? range = null)
         where T : struct => Optional(name) is { } value ? Quantity(value, read, holds, range) : null;
 
     /// <summary>A quantity that must be there.</summary>
-    public T? RequiredQuantity<T>(string name, TryRead<T> read, string expected, Func<T, bool>? holds = null)
+    public T? RequiredQuantity<T>(string name, QuantityReader<T> read, string expected, Func<T, bool>? holds = null)
         where T : struct => Required(name, expected) is { } value ? Quantity(value, read, holds, expected) : null;
 
     /// <summary>A quantity anywhere: the item of a list, say.</summary>
-    public T? Quantity<T>(JsonValue value, TryRead<T> read, Func<T, bool>? holds = null, string? range = null)
+    public T? Quantity<T>(JsonValue value, QuantityReader<T> read, Func<T, bool>? holds = null, string? range = null)
         where T : struct
     {
         if (value.Kind is not (JsonKind.Text or JsonKind.Number))

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Primitives;
 
@@ -75,7 +76,9 @@ public static class InspectionFile
 
             if (problems.Count == before)
             {
-                string name = batch.Text.Length > 0 ? batch.Text : Path.GetFileNameWithoutExtension(problems.File);
+                string name = batch.Text.Length > 0 ? batch.Text
+                    : Path.GetFileNameWithoutExtension(problems.File) is var stem && !string.IsNullOrWhiteSpace(stem) ? stem
+                    : problems.File;
                 read.Add((new(name, killed, opened!.Value, lesions!.Value, percent ?? 100, batch), problems));
             }
         }
@@ -93,6 +96,12 @@ public static class InspectionFile
             foreach ((InspectionRow row, ProblemList problems) in batch.Where(other => other.Row.Killed != first.Killed || other.Row.DetectionPercent != first.DetectionPercent))
             {
                 problems.Add(row.Cell, "batch", "has another killed or detection_percent than an earlier row of this batch", "the same in all rows of a batch");
+            }
+
+            if (batch.Sum(row => (long)row.Row.Opened) > KnownTable.MostBirds)
+            {
+                batch.First().Problems.Add(first.Cell, "batch", "holds too many birds in all", string.Create(CultureInfo.InvariantCulture, $"at most {KnownTable.MostBirds}"));
+                continue;
             }
 
             inspections.Add(LesionInspection.Of(

@@ -99,7 +99,7 @@ internal sealed class PlantSheetLines(ProblemList problems)
         Lesions = lesions.Counts,
     };
 
-    private int Condemned => condemned.Where(line => line.IsWholeBirds).Sum(line => line.Birds);
+    private long Condemned => condemned.Where(line => line.IsWholeBirds).Sum(line => (long)line.Birds);
 
     private int Birds(string kind) => counts.TryGetValue(kind, out (int Birds, NamedRow Row) count) ? count.Birds : 0;
 

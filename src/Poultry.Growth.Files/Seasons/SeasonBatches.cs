@@ -37,17 +37,23 @@ internal sealed class SeasonBatches(string path, SeasonDates dates)
         }
 
         (DateOnly Day, bool IsOwn)[] starts = placed is null ? [(batch.Flock!.Placed!.Value, true)] : [.. days.Distinct().Order().Select(day => (day, false))];
-        BatchPlan[] plans =
+        BatchStart[] offered =
         [
-            .. starts.Select(start => new BatchStart(start.Day, start.IsOwn, dates.For(batch, start.Day, start.IsOwn), outside))
-                .Where(start => start.Dates.Count > 0).Select(batch.PlanFor),
+            .. starts.Select(start => new BatchStart(start.Day, start.IsOwn, dates.For(batch, start.Day, start.IsOwn), outside)).Where(start => start.Dates.Count > 0),
         ];
-        if (plans.Length == 0)
+        if (offered.Length == 0)
         {
             section.Refuse(named, "has no day of the plant while its birds are of an age to be killed", "days of the plant, or of the chicks, that fit each other");
             return null;
         }
 
+        if (offered.Select(start => batch.FeedMissing(start.Placed, start.Dates)).FirstOrDefault(missing => missing is not null) is { } feed)
+        {
+            section.Refuse(named, "says too little for the plant's days", feed);
+            return null;
+        }
+
+        BatchPlan[] plans = [.. offered.Select(batch.PlanFor)];
         return new() { Name = name ?? plans[0].Name, Starts = plans, Shelters = shelters, Ground = ground, IsPromised = promised };
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Planning;
 using UnitsNet;
 
@@ -29,7 +30,7 @@ public static class SeasonFile
         IReadOnlyList<JsonValue> items = file.List("batches", required: true, "a list of batches, each with the name of its batch file, as in [{ \"batch\": \"batch.json\" }]");
         if (items.Count > MostBatches)
         {
-            file.Refuse(file.Optional("batches")!, "holds more than 16 batches", "1 to 16: every choice among them is tried");
+            file.Refuse(file.Optional("batches")!, string.Create(CultureInfo.InvariantCulture, $"holds more than {MostBatches} batches"), string.Create(CultureInfo.InvariantCulture, $"1 to {MostBatches}: every choice among them is tried"));
         }
 
         SeasonCandidate[] candidates = [.. items.Select(item => JsonSection.Of(item, problems)).OfType<JsonSection>().Select(batches.Read).OfType<SeasonCandidate>()];

@@ -5,9 +5,6 @@ namespace Poultry.Growth.Files;
 /// <summary>Whose standard it is: a table of weights without name, year and source is no evidence.</summary>
 internal sealed class StandardLabel
 {
-    private const int FirstYear = 1900;
-    private const int LastYear = 2100;
-
     private readonly ProblemList problems;
     private readonly Dictionary<string, CsvCell> stated = new(StringComparer.OrdinalIgnoreCase);
 
@@ -50,10 +47,10 @@ internal sealed class StandardLabel
     private int ReadYear()
     {
         string text = Text("year", "the year of its edition, as in \"# year: 2022\"");
-        bool isYear = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year) && year is >= FirstYear and <= LastYear;
+        bool isYear = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int year) && year is >= QuantityText.FirstYear and <= QuantityText.LastYear;
         if (!isYear && text.Length > 0)
         {
-            problems.Add(stated["year"], "year", "is no year", string.Create(CultureInfo.InvariantCulture, $"a year from {FirstYear} to {LastYear}"));
+            problems.Add(stated["year"], "year", "is no year", string.Create(CultureInfo.InvariantCulture, $"a year from {QuantityText.FirstYear} to {QuantityText.LastYear}"));
         }
 
         return year;

@@ -2,7 +2,7 @@ namespace Poultry.Growth.Files;
 
 /// <summary>A column of numbers beside ages: its names by unit, and whether its cells may be empty.</summary>
 /// <param name="Stem">As in <c>delivered</c>.</param>
-/// <param name="Units">Ending of the name, and from a number in it to the unit of the reader.</param>
+/// <param name="Units">Ending of the name, and from a number in it to the unit of the reader; to no number where there can't be one like it.</param>
 /// <param name="IsOptional">Whether cells, and the column, may be left out.</param>
 /// <param name="Least">Numbers below are refused, in the unit of the reader.</param>
 /// <param name="Most">Numbers above likewise.</param>

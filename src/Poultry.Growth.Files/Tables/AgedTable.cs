@@ -163,7 +163,7 @@ internal sealed class AgedTable
 
         string? fault = NumberText.Fault(cell.Text, out double number);
         double value = fault is null ? column.Units[unit].Convert(number) : double.NaN;
-        fault ??= value < column.Least || value > column.Most ? "is out of range" : null;
+        fault ??= double.IsNaN(value) ? "is not whole" : value < column.Least || value > column.Most ? "is out of range" : null;
         if (fault is null)
         {
             return value;

@@ -1,6 +1,6 @@
 namespace Poultry.Growth.Files;
 
-/// <summary>A cell of a table, trimmed unless quoted, and where it starts: line and character, counted from 1.</summary>
+/// <summary>A cell of a table, trimmed unless quoted, empty where it holds nothing but spaces, and where it starts: line and character, counted from 1.</summary>
 internal readonly record struct CsvCell(string Text, int Line, int Column);
 
 /// <summary>A line of a table (more than one where a quoted cell holds line breaks).</summary>
@@ -112,7 +112,7 @@ internal sealed class Csv
                 {
                     at++;
                     RefuseTextAfterQuote(startLine, column, cell.ToString());
-                    return new(cell.ToString(), startLine, column);
+                    return new(string.IsNullOrWhiteSpace(cell.ToString()) ? "" : cell.ToString(), startLine, column);
                 }
 
                 at++;

@@ -5,6 +5,8 @@ namespace Poultry.Growth.Files;
 /// <summary>A table whose columns have names of ours: unknown, missing and double ones are problems, and so is every cell that does not hold what it should.</summary>
 internal sealed class KnownTable
 {
+    public const int MostBirds = 1_000_000;
+
     private readonly Dictionary<string, int> columns = new(StringComparer.OrdinalIgnoreCase);
     private readonly ProblemList problems;
 
@@ -88,9 +90,9 @@ internal sealed class KnownTable
     /// <summary>A whole number of birds; a problem where the cell is empty.</summary>
     public int? Birds(CsvRow row, string name, int low)
     {
-        string expected = string.Create(CultureInfo.InvariantCulture, $"a whole number of birds, {low} or more");
+        string expected = string.Create(CultureInfo.InvariantCulture, $"a whole number of birds, {low} to {MostBirds}");
         CsvCell cell = Cell(row, name);
-        if (int.TryParse(cell.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int birds) && birds >= low)
+        if (int.TryParse(cell.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int birds) && birds >= low && birds <= MostBirds)
         {
             return birds;
         }

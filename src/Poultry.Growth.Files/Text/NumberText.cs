@@ -6,6 +6,9 @@ namespace Poultry.Growth.Files;
 /// <summary>Plain decimal numbers: digits with a point. No exponent, no thousands separator, nothing of the reader's culture.</summary>
 internal static class NumberText
 {
+    /// <summary>More of anything is a slip of the keys, and its conversions would leave what a double holds.</summary>
+    private const double Most = 1e15;
+
     private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789");
     private static readonly SearchValues<char> LikeDigits = SearchValues.Create("OolI");
 
@@ -21,7 +24,7 @@ internal static class NumberText
         const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
         if (double.TryParse(text, Plain, CultureInfo.InvariantCulture, out number) && text.ContainsAny(Digits))
         {
-            return double.IsFinite(number) ? null : "is too large";
+            return Math.Abs(number) <= Most ? null : "is too large";
         }
 
         number = double.NaN;

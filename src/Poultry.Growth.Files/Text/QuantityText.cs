@@ -17,6 +17,9 @@ public static partial class QuantityText
     internal const double KilogramsPerOunce = KilogramsPerPound / OuncesPerPound;
     internal const int OuncesPerPound = 16;
 
+    /// <summary>A year beyond them is a slip of the keys, and a day counted on from it may be none.</summary>
+    internal const int FirstYear = 1900, LastYear = 2100;
+
     private static readonly UnitTable Masses = new(
         "a weight", "2.6kg or 5lb11oz", [new("g", 0.001), new("kg", 1), new("lb", KilogramsPerPound), new("oz", KilogramsPerOunce)], ("lb", "oz", OuncesPerPound));
 
@@ -50,15 +53,18 @@ public static partial class QuantityText
     public static bool TryPercent(ReadOnlySpan<char> text, out double fraction, [NotNullWhen(false)] out string? problem) =>
         Percents.TryRead(text, share => share, out fraction, out problem);
 
-    /// <summary>Reads a date in ISO 8601: <c>2027-04-12</c>.</summary>
+    /// <summary>Reads a date in ISO 8601, of the years 1900 to 2100: <c>2027-04-12</c>.</summary>
     /// <param name="text">The text.</param>
     /// <param name="date">The date, where the text is one.</param>
     /// <param name="problem">What is wrong and what was expected, in one line, where it is not.</param>
     public static bool TryDate(ReadOnlySpan<char> text, out DateOnly date, [NotNullWhen(false)] out string? problem)
     {
         bool isDate = DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
-        problem = isDate ? null : FileProblem.Quoted(text.ToString()) + " is not a date; expected year, month and day, as in 2027-04-12";
-        return isDate;
+        problem = !isDate ? FileProblem.Quoted(text.ToString()) + " is not a date; expected year, month and day, as in 2027-04-12"
+            : date.Year is < FirstYear or > LastYear ? FileProblem.Quoted(text.ToString()) + string.Create(CultureInfo.InvariantCulture, $" is not a date of our time; expected a year from {FirstYear} to {LastYear}")
+            : null;
+        date = problem is null ? date : default;
+        return problem is null;
     }
 
     /// <summary>Reads the name of a unit of weight: <c>g</c>, <c>kg</c>, <c>lb</c>, <c>oz</c>, <c>lb_oz</c>.</summary>

@@ -45,7 +45,7 @@ internal sealed class UnitTable(
         {
             Unit unit = Array.Find(units, unit => unit.Symbol == symbol);
             value = (number - unit.Zero) * unit.Size;
-            return double.IsFinite(value) ? null : Quoted(text) + " is too large; " + Expected;
+            return null;
         }
 
         if (smallerIn is not var (larger, smaller, count) || symbol != larger)
@@ -62,7 +62,7 @@ internal sealed class UnitTable(
         }
 
         value = (number * Size(larger)) + (small * Size(smaller));
-        return double.IsFinite(value) ? null : Quoted(text) + " is too large; " + Expected;
+        return null;
     }
 
     private static string Quoted(ReadOnlySpan<char> text) => FileProblem.Quoted(text.ToString());

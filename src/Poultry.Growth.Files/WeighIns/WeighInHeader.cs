@@ -126,7 +126,7 @@ internal sealed class WeighInHeader
     {
         RefuseMissingOption("age-column", options.AgeColumn, "age-unit", options.AgeUnit is not null);
         RefuseMissingOption("weight-column", options.WeightColumn, "weight-unit", options.WeightUnit is not null);
-        
+
         // A column refused for its unit is there: it is told once.
         if (options.AgeColumn is null && !columns.Keys.Any(IsAge) && !refused.Exists(name => name.StartsWith("age", StringComparison.OrdinalIgnoreCase)))
         {

@@ -8,6 +8,9 @@ namespace Poultry.Growth.Myopathy;
 /// <remarks>Sources contradict one another on how often both sides are hit, and none gives a percentage: the default is an assumption.</remarks>
 public sealed class LesionSides
 {
+    /// <summary>Below it p_bird is k p_musc to nine digits, and 1 less that has lost them.</summary>
+    private const double Few = 1e-9;
+
     private readonly double exponent;
 
     private LesionSides(double exponent) => this.exponent = exponent;
@@ -56,7 +59,7 @@ public sealed class LesionSides
     public double SidesPerBird(MusclePrevalence muscles)
     {
         double share = muscles.Share.Fraction;
-        return share == 0 ? 2 / exponent : 2 * share / OfBirds(share, exponent);
+        return share < Few ? 2 / exponent : 2 * share / OfBirds(share, exponent);
     }
 
     /// <summary>As in <c>k 1.33, between 1 (both sides together) and 2 (each side by itself)</c>, in every culture.</summary>

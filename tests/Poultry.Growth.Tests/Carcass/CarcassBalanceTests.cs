@@ -68,6 +68,28 @@ public sealed class CarcassBalanceTests
         balance.Lines.Should().NotContain(line => line.Name.Contains("condemned") || line.Name == "trim");
     }
 
+    /// <summary>
+    /// 964 kg at 12 h off feed were 1000 kg (1 - 12 x 0.3 %) full-fed, 987.70 kg at 0.2 % an hour and 1012.61 kg at 0.4 %: the more was lost, the heavier the birds were on which the ratio was measured.
+    /// </summary>
+    [Fact]
+    public void Of_birds_weighed_at_the_plant_the_carcass_is_least_where_least_was_lost()
+    {
+        DressingRatio fullFed = DressingRatio.Of("own", Hot.Ratio, CarcassBasis.Of(CarcassCondition.Packed), LiveState.FullFed, includesCondemned: true);
+        LikelyRange<Mass> carcass = CarcassBalance.Of(LiveWeight.Of(Mass.FromKilograms(964), TwelveHours), new PlantConditions { Dressing = fullFed }).Lines.Single(line => line.Kind == BalanceKind.Carcass).Weight;
+
+        carcass.Low.Kilograms.Should().BeApproximately(0.70 * 964 / 0.976, 1e-9);
+        carcass.Likely.Kilograms.Should().BeApproximately(720, 1e-9);
+        carcass.High.Kilograms.Should().BeApproximately(0.74 * 964 / 0.952, 1e-9);
+    }
+
+    [Fact]
+    public void Not_all_of_a_carcass_is_trimmed_off()
+    {
+        Action all = () => CarcassBalance.Of(Flock, new PlantConditions { Dressing = Hot, AtKilling = TwelveHours, Trim = Probability.FromPercent(51) });
+
+        all.Should().Throw<ArgumentOutOfRangeException>().WithMessage("0.51 is not allowed; expected 0 to 0.5.*");
+    }
+
     [Theory]
     [InlineData(80, "balance-implausible")]
     [InlineData(60, "balance-implausible")]

@@ -52,6 +52,18 @@ public sealed class CutSetTests
         (growing.IsAllometric, CutSets.Rudn42Days.IsAllometric).Should().Be((true, false));
     }
 
+    /// <summary>Fillet and tender have no exponents, nor has a leg of thigh and drumstick: a set that grows would stop growing without a word.</summary>
+    [Fact]
+    public void A_set_that_grows_is_not_cut_otherwise()
+    {
+        CutSet growing = CutSets.Rudn42Days.Growing(CutSets.TwoPointExponents, CutSets.Rudn42DaysCarcass);
+        Action four = () => CutSets.InPieces(growing, 4), tenders = () => growing.WithTenders("breast", Probability.FromPercent(4));
+
+        four.Should().Throw<InvalidOperationException>().WithMessage("The shares of rudn-42d change with the weight of the carcass*Growing last.");
+        tenders.Should().Throw<InvalidOperationException>();
+        CutSets.InPieces(growing, 8).IsAllometric.Should().BeTrue("eight pieces are the set's own");
+    }
+
     [Fact]
     public void Exponents_are_never_made_up_and_never_so_far_apart_that_a_heavier_bird_gives_less()
     {
@@ -70,6 +82,7 @@ public sealed class CutSetTests
         CutSet split = CutSets.BonelessBreastSet.WithTenders("boneless breast", pair);
         Action bone = () => CutSets.BonelessBreastSet.WithTenders("breast", pair);
         Action all = () => CutSets.BonelessBreastSet.WithTenders("boneless breast", Probability.FromPercent(21));
+        Action none = () => CutSets.BonelessBreastSet.WithTenders("boneless breast", default), again = () => split.WithTenders("fillet", pair);
 
         split.Pieces.Take(2).Select(piece => piece.Name).Should().Equal("fillet", "tender");
         split.Pieces[0].Share.Percent.Should().BeApproximately(21.55 - (4 / 0.72), 1e-9);
@@ -77,6 +90,8 @@ public sealed class CutSetTests
         split.Pieces.Sum(piece => piece.Share.Fraction).Should().BeApproximately(1, 1e-12);
         bone.Should().Throw<ArgumentException>().WithMessage("The set has no piece \"breast\"*");
         all.Should().Throw<ArgumentOutOfRangeException>();
+        none.Should().Throw<ArgumentOutOfRangeException>().WithMessage("0 is not allowed; expected above 0.*");
+        again.Should().Throw<ArgumentException>().WithMessage("A piece stands twice in the set*");
     }
 
     [Fact]
@@ -84,7 +99,7 @@ public sealed class CutSetTests
     {
         CutSet own = CutSet.Of("mine", BackCut.InThePieces, [Piece("breast", 2, 40), Piece("thigh", 2, 30), Piece("drumstick", 2, 17), Piece("wing", 2, 12)]);
         Action far = () => CutSet.Of("mine", BackCut.InThePieces, [Piece("breast", 2, 40), Piece("thigh", 2, 30)]);
-        Action twice = () => CutSet.Of("mine", BackCut.InThePieces, [Piece("breast", 2, 60), Piece("breast", 2, 40)]);
+        Action twice = () => CutSet.Of("mine", BackCut.InThePieces, [Piece("breast", 2, 60), Piece("Breast", 2, 40)]);
 
         own.Pieces[0].Share.Percent.Should().BeApproximately(40 / 0.99, 1e-9);
         far.Should().Throw<ArgumentOutOfRangeException>().WithMessage("70*% is not allowed; expected 98 to 102 %*");

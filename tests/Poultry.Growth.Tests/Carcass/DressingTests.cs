@@ -142,6 +142,16 @@ public sealed class DressingTests
     }
 
     [Fact]
+    public void Own_batches_that_contradict_each_other_teach_nothing()
+    {
+        LiveWeight live = LiveWeight.FullFed(Mass.FromKilograms(100));
+        PastDressing wild = PastDressing.Weighed([(live, CarcassWeight.Of(Mass.FromKilograms(41), Packed)), (live, CarcassWeight.Of(Mass.FromKilograms(94), Packed))]);
+        Action pool = () => Dressings.For(BirdType.Fast).PooledWith(wild);
+
+        pool.Should().Throw<ArgumentException>().WithMessage("The own batches lie 19 points apart*").WithParameterName("own");
+    }
+
+    [Fact]
     public void A_ratio_stated_to_be_on_another_basis_is_not_pooled()
     {
         PastDressing withoutNeck = PastDressing.Of(

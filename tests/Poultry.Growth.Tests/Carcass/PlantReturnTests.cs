@@ -86,6 +86,19 @@ public sealed class PlantReturnTests
         likely.WithHeavyCarcasses().Value.Should().BeGreaterThan(likely.Value);
     }
 
+    /// <summary>From a CV of a sixth on the lightest cell of weights lies below 0, and a power of it is no number: one cell made none of the whole order.</summary>
+    [Theory]
+    [InlineData(0.10)]
+    [InlineData(0.17)]
+    [InlineData(0.30)]
+    public void Pieces_by_exponents_are_the_carcass_however_uneven_the_flock(double cv)
+    {
+        CutOrder order = CutOrder.AsTheyCome(CutOrderLine.Of(CutSets.Rudn42Days.Growing(CutSets.TwoPointExponents, CutSets.Rudn42DaysCarcass), Probability.FromPercent(100)));
+        LineYield line = PlantReturn.Of(SaleCase.Flock(cv: cv), SaleCase.Plant, order, []).Lines.Single();
+
+        (line.Pieces.Sum(piece => piece.Weight.Kilograms) + line.CuttingLoss.Kilograms).Should().BeApproximately(line.Carcass.Kilograms, 1e-6);
+    }
+
     [Fact]
     public void Bands_of_weight_must_take_every_bird_once_and_shares_be_100_percent()
     {

@@ -88,6 +88,10 @@ public sealed class BatchFileTests : IDisposable
     [InlineData("{ \"ageAtPlacement\": \"1d\", \"birds\": 100 }", "1:1", "temperatures is missing")]
     [InlineData("{ \"ageAtPlacement\": \"1d\", \"birds\": 100.5, \"temperatures\": {} }", "1:36", "no whole number")]
     [InlineData("{ \"ageAtPlacement\": \"1d\", \"birds\": 100, \"temperatures\": { \"moveOut\": \"21d\", \"outside\": [ { \"from\": \"21d\", \"temperature\": \"14C\" }, { \"from\": \"21d\", \"temperature\": \"90C\" } ] } }", "1:131", "does not come after")]
+    [InlineData("{ " + Least + ",\n \"placed\": \"9999-12-31\" }", "2:12", "is not a date of our time; expected a year from 1900 to 2100")]
+    [InlineData("{ \"ageAtPlacement\": \"1d\", \"birds\": 100, \"temperatures\": { \"moveOut\": \"5000d\", \"outside\": \"14C\" } }", "1:70", "is out of range; expected an age above 0, up to 120d")]
+    [InlineData("{ " + Least + ",\n \"plant\": { \"road\": \"11h\", \"dates\": [ { \"date\": \"2027-06-08\" } ] } }", "2:11", "plant has the birds longer on the road than off feed")]
+    [InlineData("{ " + Least + ",\n \"selling\": { \"packs\": \"none.csv\", \"wantedFrom\": \"2kg\" } }", "2:13", "selling says one end of the weights that customers want")]
     public void Each_fault_has_its_place(string text, string place, string problem)
     {
         BatchFileReading reading = Read(text);
@@ -108,6 +112,18 @@ public sealed class BatchFileTests : IDisposable
         Write("feed.csv", record);
 
         Read("{ " + Least + ", \"until\": \"56d\", \"feed\": { \"record\": \"feed.csv\" } }").Problems.Select(found => found.ToString()).Should().Contain(line => line.Contains(problem));
+    }
+
+    [Theory]
+    [InlineData("9,1.5\n", "deaths.csv:2:3: dead_birds \"1.5\" is not whole")]
+    [InlineData("9,101\n", "deaths \"deaths.csv\" names deaths of more birds than were placed")]
+    [InlineData(null, "deaths \"deaths.csv\" names deaths of more birds than were placed")]
+    public void Deaths_that_cannot_be_are_told(string? rows, string problem)
+    {
+        // Without rows of its own, a million birds a day until no whole number of four bytes holds them.
+        Write("deaths.csv", "age_d,dead_birds\n" + (rows ?? string.Concat(Enumerable.Range(1, 2200).Select(day => $"{day},1000000\n"))));
+
+        Read("{ " + Least + ", \"deaths\": \"deaths.csv\" }").Problems.Should().ContainSingle().Which.ToString().Should().Contain(problem);
     }
 
     [Fact]

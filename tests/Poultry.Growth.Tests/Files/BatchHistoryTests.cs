@@ -53,6 +53,16 @@ public sealed class BatchHistoryTests : IDisposable
     }
 
     [Fact]
+    public void Own_dressing_from_which_nothing_follows_is_told()
+    {
+        scratch.Write(Path.Combine("past", "spring.csv"), Past.Replace("381kg", "230kg", StringComparison.Ordinal));
+        scratch.Write(Path.Combine("past", "autumn.csv"), Past.Replace("381kg", "526kg", StringComparison.Ordinal));
+
+        Read("\"history\": \"past\", \"plant\": { \"dates\": [{ \"date\": \"2027-08-26\" }] }, \"selling\": { \"packs\": \"prices.csv\" }").Problems.Should().ContainSingle()
+            .Which.ToString().Should().Contain("plant makes no sense: The own batches lie 19 points apart, so that the next could dress to anything; expected live and carcass weight of the same birds in each");
+    }
+
+    [Fact]
     public void What_the_file_states_stays_as_stated()
     {
         BatchFileReading reading = Read("\"history\": \"past\", \"lossByWeek\": [\"1%\"], \"plant\": { \"dressing\": \"70%\", \"dates\": [{ \"date\": \"2027-08-26\" }] }, \"selling\": { \"packs\": \"prices.csv\" }");

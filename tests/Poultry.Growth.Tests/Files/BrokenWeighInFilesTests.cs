@@ -137,17 +137,23 @@ public sealed class BrokenWeighInFilesTests
         reading.ToString().Should().Be("f.csv: 6 problems");
     }
 
-    [Fact]
-    public void The_first_fifty_problems_are_printed_and_the_rest_counted()
+    [Theory]
+    [InlineData(73, "... and 23 more problems")]
+    [InlineData(51, "... and 1 more problem")]
+    public void The_first_fifty_problems_are_printed_and_the_rest_counted(int problems, string last)
     {
         StringBuilder text = new(ByAge);
-        text.Insert(text.Length, "7,x\n", 73);
+        text.Insert(text.Length, "7,x\n", problems);
 
         IReadOnlyList<string> lines = FileProblem.Lines(WeighInFile.ReadText(new StringReader(text.ToString()), "f.csv").Problems);
 
         lines.Should().HaveCount(51);
-        lines[50].Should().Be("... and 23 more problems");
+        lines[50].Should().Be(last);
     }
+
+    [Fact]
+    public void Weeks_that_no_number_of_days_holds_are_too_many() => WeighInFile.ReadText(new StringReader("age_wk,weight_g\n" + new string('9', 308) + ",200\n"), "f.csv")
+        .Problems.Should().ContainSingle().Which.Fault.Should().Be("is too large");
 
     [Theory]
     [InlineData("Age", null, null, "", "f.csv:1:1: age-column \"Age\" is not in the header; expected one of Chick, Time, weight")]

@@ -25,6 +25,7 @@ public sealed class CarcassFilesTests : IDisposable
         { Back + SetHeader + "breast,2.5,60\nrest,1,40\n", "f.csv:3:8: per_bird \"2.5\" is not whole; expected a whole number from 1 to 20" },
         { Back + SetHeader + "breast,2,\"60,5\"\nrest,1,40\n", "f.csv:3:10: share_percent \"60,5\" has a decimal comma; expected a number from 0.01 to 100" },
         { Back + SetHeader + "breast,2,60\nbreast,1,40\n", "f.csv:4:1: piece \"breast\" stands there twice; expected every piece once" },
+        { Back + SetHeader + "\"  \",2,60\nrest,1,40\n", "f.csv:3:1: piece \"\" is empty; expected what the piece is called, as in thigh" },
         { Back + SetHeader + ",2,60\nrest,1,40\n", "f.csv:3:1: piece \"\" is empty; expected what the piece is called, as in thigh" },
     };
 

@@ -87,6 +87,25 @@ public sealed class FarmHistoryFolderTests : IDisposable
     }
 
     [Fact]
+    public void A_batch_replaced_in_other_letters_is_still_one_batch()
+    {
+        FarmHistoryFolder.Add(History, Batch("Meadow 3")).Should().BeNull();
+        FarmHistoryFolder.Add(History, Batch("MEADOW 3", lost: 99), replace: true).Should().BeNull();
+
+        FarmHistoryFolder.Read(History).Value!.Single().Losses!.Lost.Should().Be(99);
+        Directory.EnumerateFiles(History, "*", SearchOption.AllDirectories).Should().HaveCount(2, "its inspection stays one too");
+    }
+
+    [Fact]
+    public void The_first_batch_may_be_one_that_nobody_inspected()
+    {
+        FarmHistoryFolder.Add(History, Batch("Meadow 3", opened: 0)).Should().BeNull();
+
+        FarmHistoryFolder.Read(History).Value!.Single().Inspection.Should().BeNull();
+        Directory.EnumerateFileSystemEntries(History).Should().ContainSingle();
+    }
+
+    [Fact]
     public void All_of_it_or_nothing()
     {
         scratch.Write("inspections", "a file where the folder should be");

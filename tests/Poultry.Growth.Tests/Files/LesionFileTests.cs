@@ -30,9 +30,23 @@ public class LesionFileTests
             "inspections.csv:2:3: killed \"2027-13-01\" is not a date; expected a date as year, month and day, as in 2027-04-12",
             "inspections.csv:2:17: birds_found \"12\" is more than were opened; expected at most as many as birds_opened",
             "inspections.csv:2:20: detection_percent \"0\" is out of range; expected a percentage above 0, at most 100",
-            "inspections.csv:3:4: birds_opened \"x\" is no such number; expected a whole number of birds, 1 or more",
-            "inspections.csv:4:16: birds_found \"\" is empty; expected a whole number of birds, 0 or more",
+            "inspections.csv:3:4: birds_opened \"x\" is no such number; expected a whole number of birds, 1 to 1000000",
+            "inspections.csv:4:16: birds_found \"\" is empty; expected a whole number of birds, 0 to 1000000",
             "inspections.csv:6:1: batch \"D\" has another killed or detection_percent than an earlier row of this batch; expected the same in all rows of a batch");
+
+    [Fact]
+    public void A_batch_of_more_birds_than_there_can_be_is_told() =>
+        Lines(Inspections("batch,birds_opened,birds_found\nA,2000000000,0\nB,1000000,0\nB,1,0\n").Problems).Should().Equal(
+            "inspections.csv:2:3: birds_opened \"2000000000\" is no such number; expected a whole number of birds, 1 to 1000000",
+            "inspections.csv:3:1: batch \"B\" holds too many birds in all; expected at most 1000000");
+
+    [Fact]
+    public void Spaces_in_quotes_are_nothing()
+    {
+        Inspections("batch,birds_opened,birds_found\n\"  \",70,0\n").Inspections!.Single().Batch.Should().Be("inspections");
+        Lines(Log("age_d,what\n40,\"  \"\n").Problems).Should().Equal("log.csv:2:4: what \"\" is empty; expected what happened");
+        InspectionFile.ReadText(new StringReader("birds_opened,birds_found\n70,0\n"), ".csv").Inspections!.Single().Batch.Should().Be(".csv");
+    }
 
     [Theory]
     [InlineData("", "file is empty")]

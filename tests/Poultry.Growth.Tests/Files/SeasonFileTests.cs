@@ -62,6 +62,16 @@ public sealed class SeasonFileTests : IDisposable
         (plan.Limits.BrooderPlaces, plan.Limits.Shelters, plan.Limits.ShelterRest.Days, plan.Limits.LabourADay!.Value.Hours).Should().Be((400, 6, 7, 3));
     }
 
+    [Fact]
+    public void Feed_must_last_to_the_plants_days_and_not_only_to_those_of_the_batch_file()
+    {
+        scratch.Write("farm/short.json", BatchTemplates.Text("batch.json", TemplateUnits.Metric).Replace("\"from\": \"21d\", \"energy\"", "\"from\": \"21d\", \"to\": \"67d\", \"energy\"", StringComparison.Ordinal));
+
+        Read("{ \"batches\": [ { \"batch\": \"short.json\" } ] }").Problems.ShouldBeNone();
+        Read("{ \"plant\": { \"dates\": [ { \"date\": \"2027-06-20\" } ] }, \"batches\": [ { \"batch\": \"short.json\" } ] }").Problems.Should().ContainSingle().Which.ToString().Should().Match(
+            "season.json:1:*: batches[0].batch \"short.json\" says too little for the plant's days; expected feed phases from 1 d to 71 d, a day beyond the last one offered: they go from 0 d to 67 d");
+    }
+
     [Theory]
     [InlineData("", "season.json:1:1: file is empty; expected one section in { }")]
     [InlineData("{}", "season.json:1:1: batches is missing; expected a list of batches, each with the name of its batch file, as in [{ \"batch\": \"batch.json\" }]")]

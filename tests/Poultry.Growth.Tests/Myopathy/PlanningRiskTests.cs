@@ -135,9 +135,11 @@ public class PlanningRiskTests
         BatchAtRisk thinned = new() { KillAge = Plain.KillAge, IsOutdoor = false, IsThinned = true };
         Interval<BirdPrevalence> likely = PlanningRisk.Published.ForFarm(thinned).IntervalAt(0.90), all = PlanningRisk.Published.WithParameterRanges.ForFarm(thinned).IntervalAt(0.90);
 
+        PlanningRisk.Published.WithParameterRanges.ForFarm(Plain).Mean.Percent.Should().BeApproximately(PlanningRisk.Published.ForFarm(Plain).Mean.Percent, 1e-4, "doubt moves no mean");
         (all.High!.Value.Percent / all.Low!.Value.Percent).Should().BeGreaterThan(likely.High!.Value.Percent / likely.Low!.Value.Percent);
         PlanningRisk.Published.ForFarm(thinned).Median.Should().BeGreaterThan(PlanningRisk.Published.ForFarm(Plain).Median);
         PlanningRisk.Published.ForFarm(new() { KillAge = Age.FromDays(30), Sex = Sex.Female }).ChanceWorstAbove(BirdPrevalence.FromPercent(1), 9).Fraction.Should().Be(0);
+        PlanningRisk.Published.ForFarm(new() { KillAge = Age.FromDays(30), Sex = Sex.Female }).ChanceWorstAbove(default, 9).Fraction.Should().Be(0, "birds too young to have any have none");
     }
 
     /// <summary>Counts that contradict what was known, and each other: what is left must not depend on their order, nor on their being put together.</summary>

@@ -18,7 +18,7 @@ public sealed class CarcassBalance
     /// <summary>After so many hours off feed the carcass itself loses weight (Buhr and Northcutt).</summary>
     private const double CarcassHoldsHours = 18;
 
-    /// <summary>How far inputs and outputs may lie apart and still be rounding of doubles.</summary>
+    /// <summary>How far inputs and outputs, or a published extreme and itself, may lie apart and still be rounding of doubles.</summary>
     private const double Rounding = 1e-9;
 
     private readonly BalanceFlows flows;
@@ -45,8 +45,12 @@ public sealed class CarcassBalance
         }
 
         flows = Flows(range => range.Likely, range => range.Likely);
-        // The carcass is least where the ratio is low and much is lost off feed, and the other way about.
-        Lines = LinesOf(Flows(range => range.Low, range => range.High), Flows(range => range.High, range => range.Low));
+        // The carcass is least where the ratio is low and much is lost off feed. But birds weighed longer off feed than the ratio's state were the heavier before, the
+        // more they lost: theirs is least where little is lost.
+        BalanceFlows muchLost = Flows(range => range.Low, range => range.High), littleLost = Flows(range => range.Low, range => range.Low);
+        Lines = muchLost.Carcass <= littleLost.Carcass
+            ? LinesOf(muchLost, Flows(range => range.High, range => range.Low))
+            : LinesOf(littleLost, Flows(range => range.High, range => range.High));
         Cautions = [.. CautionsOf()];
     }
 
@@ -113,10 +117,12 @@ public sealed class CarcassBalance
     /// <exception cref="ArgumentException">
     /// The hours off feed are needed and not given, or chill water is given for a ratio that is not hot.
     /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than half of the carcass is trimmed off.</exception>
     public static CarcassBalance Of(LiveWeight live, PlantConditions plant)
     {
         ArgumentNullException.ThrowIfNull(live);
         ArgumentNullException.ThrowIfNull(plant);
+        Require.Between(plant.Trim.Fraction, 0, 0.5, "", nameof(plant));
         return plant.Water is null || plant.Dressing.Basis.Condition == CarcassCondition.Hot
             ? new(live, plant)
             : throw new ArgumentException(
@@ -162,7 +168,7 @@ public sealed class CarcassBalance
                 + " too much: one of the figures is wrong. Check the parts, the dressing ratio with its basis, and the state of the live weight.");
         }
 
-        if (flows.OffalShare is < LeastOffal or > MostOffal)
+        if (flows.OffalShare is < LeastOffal - Rounding or > MostOffal + Rounding)
         {
             yield return new("balance-implausible", string.Create(CultureInfo.InvariantCulture,
                 $"Beside the carcass stay {100 * flows.OffalShare:0.#} % of the birds killed; published dressing ratios leave {100 * LeastOffal:0.#} to {100 * MostOffal:0} %. Check the ratio, its basis and the state of the live weight."));

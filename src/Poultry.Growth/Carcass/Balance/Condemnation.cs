@@ -48,9 +48,9 @@ public sealed class Condemnation
     internal double CarcassShare { get; }
 
     /// <summary>Shares of one's own.</summary>
-    /// <param name="ofLive">Of the live weight; below 1.</param>
-    /// <param name="ofCarcass">Of all carcass weight, passed and condemned; below 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A share is 1: nothing would be left.</exception>
+    /// <param name="ofLive">Of the live weight, 0 to 0.999.</param>
+    /// <param name="ofCarcass">Of all carcass weight, passed and condemned, 0 to 0.999.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A share is out of its range: nothing would be left.</exception>
     public static Condemnation Of(Probability ofLive, Probability ofCarcass)
     {
         const double Most = 0.999;

@@ -51,7 +51,7 @@ public sealed class NamedPart
 
     /// <summary>A part.</summary>
     /// <param name="name">As the trade calls it.</param>
-    /// <param name="shareOfLive">Of the live weight at killing; above 0, below 60 %.</param>
+    /// <param name="shareOfLive">Of the live weight at killing; above 0, at most 60 %.</param>
     /// <param name="source">Who says so; one's own records where null.</param>
     /// <exception cref="ArgumentOutOfRangeException">The share is out of its range.</exception>
     public static NamedPart Of(string name, Probability shareOfLive, Citation? source = null)

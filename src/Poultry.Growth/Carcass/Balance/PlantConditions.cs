@@ -21,11 +21,11 @@ public sealed class PlantConditions
     /// <value>The rates of the United States.</value>
     public Condemnation Condemned { get; init; } = Condemnation.UnitedStates;
 
-    /// <summary>Trimmed off the carcasses passed, as a share of them; of no account where the dressing ratio includes it.</summary>
+    /// <summary>Trimmed off the carcasses passed, as a share of them, 0 to 50 %; of no account where the dressing ratio includes it.</summary>
     /// <value>0: no figure is published.</value>
     public Probability Trim { get; init; }
 
-    /// <summary>Lost in cutting (scraps, bone dust, drip on the table), as a share of the carcass that is cut.</summary>
+    /// <summary>Lost in cutting (scraps, bone dust, drip on the table), as a share of the carcass that is cut, 0 to 50 %.</summary>
     /// <value>0: no figure is published; weigh it.</value>
     public Probability CuttingLoss { get; init; }
 

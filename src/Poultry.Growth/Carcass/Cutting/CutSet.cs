@@ -52,14 +52,12 @@ public sealed class CutSet
     /// <param name="back">Where the back goes.</param>
     /// <param name="pieces">At least two kinds; their shares within 98 and 102 % together, they are brought to 100.</param>
     /// <param name="model">Where the shares come from; one's own records where null.</param>
-    /// <exception cref="ArgumentException">Fewer than two pieces, a name twice, or shares that are not 100 % together.</exception>
+    /// <exception cref="ArgumentException">Fewer than two pieces, a name twice (in upper or lower case), or shares that are not 100 % together.</exception>
     public static CutSet Of(string name, BackCut back, IReadOnlyList<CutPiece> pieces, ModelInfo? model = null)
     {
         Require.AtLeast(Require.Some(pieces).Count, 2, nameof(pieces));
         Require.Between(100 * pieces.Sum(piece => piece.ShareFraction), 100 * (1 - Rounding), 100 * (1 + Rounding), "%", nameof(pieces));
-        return pieces.DistinctBy(piece => piece.Name).Count() == pieces.Count
-            ? new(Require.Text(name), Require.Named(back), pieces, model ?? CutSets.OwnRecords)
-            : throw new ArgumentException("A piece stands twice in the set; expected every name once.", nameof(pieces));
+        return new(Require.Text(name), Require.Named(back), Distinct(pieces, nameof(pieces)), model ?? CutSets.OwnRecords);
     }
 
     /// <summary>The same set with shares that change with the weight of the carcass: part = a carcass^b, brought to 100 %.</summary>
@@ -80,18 +78,20 @@ public sealed class CutSet
 
     /// <summary>The set with the tenders taken off the boneless breast: they are packed, priced and lost to muscle disease apart.</summary>
     /// <param name="breast">The name of the boneless breast in this set. Tenders can't be told from the meat of a breast on the bone.</param>
-    /// <param name="pairShareOfCarcass">Both tenders as a share of the carcass; less than the breast. See <see cref="CutSets.TenderPairOfLive"/>.</param>
-    /// <exception cref="ArgumentException">There is no such piece, or the tenders would be all of it.</exception>
+    /// <param name="pairShareOfCarcass">Both tenders as a share of the carcass; above 0, at most nine tenths of the breast. See <see cref="CutSets.TenderPairOfLive"/>.</param>
+    /// <exception cref="ArgumentException">There is no such piece, the tenders would be all of it, or the set has them already.</exception>
+    /// <exception cref="InvalidOperationException">The shares change with the weight of the carcass: take the tenders off first.</exception>
     public CutSet WithTenders(string breast, Probability pairShareOfCarcass)
     {
         int at = IndexOf(breast);
         CutPiece whole = at < 0 ? throw new ArgumentException("The set has no piece \"" + breast + "\".", nameof(breast)) : Pieces[at];
-        Require.Between(pairShareOfCarcass.Fraction, double.Epsilon, 0.9 * whole.ShareFraction, "", nameof(pairShareOfCarcass));
+        Require.Positive(pairShareOfCarcass.Fraction, "", nameof(pairShareOfCarcass));
+        Require.Between(pairShareOfCarcass.Fraction, 0, 0.9 * whole.ShareFraction, "", nameof(pairShareOfCarcass));
         CutPiece fillet = CutPiece.Of("fillet", 2, Probability.FromFraction(whole.ShareFraction - pairShareOfCarcass.Fraction));
         List<CutPiece> pieces = [.. Pieces];
         pieces.RemoveAt(at);
         pieces.InsertRange(at, [fillet, CutPiece.Of("tender", 2, pairShareOfCarcass)]);
-        return new(Name + " with tenders", Back, pieces, Model) { Sex = Sex, Age = Age };
+        return Regrouped(Name + " with tenders", Distinct(pieces, nameof(breast)));
     }
 
     /// <summary>The shares at a carcass weight, in the order of <see cref="Pieces"/>.</summary>
@@ -148,13 +148,23 @@ public sealed class CutSet
         return -1;
     }
 
+    /// <summary>The normal law of an uneven flock has a few birds of no weight or less, for which no exponent holds: theirs are the shares of the set.</summary>
     internal double ShareAt(int piece, double carcassKilograms) =>
-        exponents is null ? shares[piece] : Allometric(shares, exponents, carcassKilograms / referenceKilograms, piece);
+        exponents is null || carcassKilograms <= 0 ? shares[piece] : Allometric(shares, exponents, carcassKilograms / referenceKilograms, piece);
 
     internal static CutSet Published(string name, ModelInfo model, IReadOnlyList<CutPiece> pieces, Sex sex = Sex.Mixed, double? ageDays = null) =>
         new(name, BackCut.SeparateFrame, pieces, model) { Sex = sex, Age = ageDays is { } days ? Primitives.Age.FromDays(days) : null };
 
-    internal CutSet Regrouped(string name, IReadOnlyList<CutPiece> pieces) => new(name, Back, pieces, Model) { Sex = Sex, Age = Age };
+    /// <summary>The same birds in other pieces, which have no exponents of their own: to lose those of the set without a word would be wrong.</summary>
+    internal CutSet Regrouped(string name, IReadOnlyList<CutPiece> pieces) => !IsAllometric
+        ? new(name, Back, pieces, Model) { Sex = Sex, Age = Age }
+        : throw new InvalidOperationException("The shares of " + Name + " change with the weight of the carcass, by exponents of its own pieces; expected other pieces first, and Growing last.");
+
+    /// <summary>Offers and orders find pieces in upper and lower case alike, so no two may differ in that alone.</summary>
+    private static IReadOnlyList<CutPiece> Distinct(IReadOnlyList<CutPiece> pieces, string argument) =>
+        pieces.DistinctBy(piece => piece.Name, StringComparer.OrdinalIgnoreCase).Count() == pieces.Count
+            ? pieces
+            : throw new ArgumentException("A piece stands twice in the set; expected every name once.", argument);
 
     /// <summary>s_i r^(b_i - 1) / sum of s_j r^(b_j - 1), r being carcass over reference: part_i = a_i carcass^b_i, renormalised.</summary>
     private static double Allometric(double[] s, double[] b, double r, int i)

@@ -65,6 +65,7 @@ public static class CutSets
     /// 4: breast with wing and leg, two of each. 6: breast, thigh, drumstick, two of each; the wings stay apart. 8: wings too. 10: each half breast cut across.
     /// </param>
     /// <exception cref="ArgumentException">The set has other pieces, or the number is not one of these: shares of the nine-piece cut with its keel piece are not published.</exception>
+    /// <exception cref="InvalidOperationException">It would be cut into other pieces, and its shares change with the weight of the carcass: <see cref="CutSet.Growing"/> comes last.</exception>
     public static CutSet InPieces(CutSet set, int pieces)
     {
         ArgumentNullException.ThrowIfNull(set);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 
@@ -50,7 +51,11 @@ internal static class DressingPool
         double between = (PublishedSquares + own.SquaresPercent) / (PublishedDegrees + own.BatchesWithSpread - 1);
         double half = (published.High.Percent - published.Low.Percent) / (2 * NinetyPercent);
         (double mean, double variance) = Pooled(published.Likely.Percent, (half * half) + between, own.MeanPercent, between, own.Batches);
-        return Around(mean, Math.Sqrt(variance + between));
+        double next = Math.Sqrt(variance + between);
+        return mean + (NinetyPercent * next) <= 100 && mean >= NinetyPercent * next
+            ? Around(mean, next)
+            : throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"The own batches lie {Math.Sqrt(between):0} points apart, so that the next could dress to anything; expected live and carcass weight of the same birds in each."), nameof(own));
     }
 
     /// <summary>The middle 90 % about a mean, in percent of live weight.</summary>

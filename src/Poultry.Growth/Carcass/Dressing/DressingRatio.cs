@@ -89,7 +89,7 @@ public sealed class DressingRatio
 
     /// <summary>This published ratio and the farm's own, weighed by how many batches stand behind the own one.</summary>
     /// <param name="own">The farm's own past.</param>
-    /// <exception cref="ArgumentException">The published ratio is stated to be on another basis: the two can't be pooled.</exception>
+    /// <exception cref="ArgumentException">The published ratio is stated to be on another basis: the two can't be pooled. Or own batches lie so far apart that nothing follows from them.</exception>
     public DressingRatio PooledWith(PastDressing own)
     {
         ArgumentNullException.ThrowIfNull(own);

@@ -42,7 +42,7 @@ public static class Dressings
         OneTrial("mercia-light-hen", DressingSources.Mercia, 68),
         OneTrial("mercia-heavy-hen", DressingSources.Mercia, 70),
         OneTrial("kiepper-edible", DressingSources.Kiepper, 72, null, BirdType.Fast),
-        DressingRatio.Published("nass-ready-to-cook", DressingSources.Nass, (75.43, 75.71, 75.83), ReadyToCook, includesCondemned: true),
+        DressingRatio.Published("nass-ready-to-cook", DressingSources.Nass, (75.43, 75.69, 75.83), ReadyToCook, includesCondemned: true),
     ];
 
     /// <summary>The ratio for planning with a kind of bird, until the farm has its own.</summary>

@@ -32,7 +32,7 @@ public sealed class PastDressing
     internal int BatchesWithSpread { get; }
 
     /// <summary>The mean ratio of so many batches.</summary>
-    /// <param name="mean">Above 40 and below 95 %.</param>
+    /// <param name="mean">40 to 95 %.</param>
     /// <param name="batches">1 or more.</param>
     /// <param name="basis">What the carcass is.</param>
     /// <param name="measuredOn">The state in which the live birds were weighed.</param>

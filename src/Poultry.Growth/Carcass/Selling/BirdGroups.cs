@@ -60,7 +60,7 @@ internal sealed class BirdGroups
         if (order.Rule == CutOrderRule.HeaviestFirst)
         {
             double[] law = new double[birds + 1];
-            double above = Math.Min(birds, ranks[line + 1]) - Math.Min(birds, ranks[line]);
+            double above = ranks[line + 1] - ranks[line];
             for (int cell = 0; cell < counts.Length; cell++)
             {
                 BinomialCounts.Fill(NotBelow(edges[cell + 1]), law);

@@ -6,10 +6,10 @@ namespace Poultry.Growth.Myopathy;
 /// <summary>The grid of levels a, spreads s and logits z that every farm shares, with the density of z in each cell: made once.</summary>
 internal sealed class FarmKernel
 {
-    public const double LevelMean = -6.32, LevelReach = 4.5 * LevelDeviation, Step = 0.05;
+    public const double LevelMean = -6.32, LevelReach = 4.5 * LevelDeviation, SpreadMiddle = 1.386, Step = 0.05;
     public const int Logits = 441, Levels = 65, Spreads = 15;
 
-    private const double LevelDeviation = 0.9, SpreadMiddle = 1.386, LogSpreadDeviation = 0.25, Lowest = -18;
+    private const double LevelDeviation = 0.9, LogSpreadDeviation = 0.25, Lowest = -18;
 
     private readonly double[] densities = new double[Levels * Spreads * Logits];
 

@@ -11,9 +11,6 @@ public sealed class ChangeWorth
     /// <summary>z of 5 % one-sided and of 80 %: a false alarm in one of twenty, a true change seen four times of five.</summary>
     private const double FalseAlarm = 0.05, Power = 0.80;
 
-    /// <summary>Between batches of a farm, on the logit scale.</summary>
-    private const double BetweenBatches = 1.386;
-
     private ChangeWorth(double sparedBirds, Money perBatch, int? batchesToSee) =>
         (SparedBirds, PerBatch, BatchesToSee) = (sparedBirds, perBatch, batchesToSee);
 
@@ -41,7 +38,7 @@ public sealed class ChangeWorth
     /// <summary>What that is worth a batch, on average.</summary>
     public Money PerBatch { get; }
 
-    /// <summary>Batches before the change, and as many after, until it shows; null where the change is none.</summary>
+    /// <summary>Batches before the change, and as many after, until it shows; null where the change is none, or there are no lesions to spare.</summary>
     public int? BatchesToSee { get; }
 
     /// <summary>The worth of a change.</summary>
@@ -58,7 +55,7 @@ public sealed class ChangeWorth
         Require.AtLeast(openedPerBatch, 1);
         double now = lesions.Mean.Share.Fraction, spared = birds * (now - lesions.WithOdds(oddsRatio).Mean.Share.Fraction);
         double z = Distributions.NormalQuantile(1 - FalseAlarm) + Distributions.NormalQuantile(Power), log = Math.Log(oddsRatio);
-        double batches = Math.Ceiling(2 * z * z * ((BetweenBatches * BetweenBatches) + (1 / (openedPerBatch * now))) / (log * log));
+        double batches = Math.Ceiling(2 * z * z * ((FarmKernel.SpreadMiddle * FarmKernel.SpreadMiddle) + (1 / (openedPerBatch * now))) / (log * log));
         return new(spared, perAffectedBird * spared, batches < int.MaxValue ? (int)batches : null);
     }
 

@@ -50,7 +50,7 @@ public sealed class FarmPrevalence
         double p = share.Share.Fraction;
         if (p == 0 || p >= susceptible)
         {
-            return Probability.FromFraction(p == 0 ? 1 : 0);
+            return Probability.FromFraction(p >= susceptible ? 0 : 1);
         }
 
         double limit = LogitDensity.Logit(p / susceptible);

@@ -94,8 +94,8 @@ public sealed class PlanningRisk
         LogitDensity levels = LogitDensity.Normals(density.Quantile(0.5), [(farms, 1)]);
         if (withRanges)
         {
-            (double Spread, double Share)[] spreads = [.. Taus().Select(tau => (Math.Sqrt((farms * farms) + (tau * tau)), 1.0 / SpreadNodes))];
-            levels = Blurred(LogitDensity.Normals(density.Quantile(0.5), spreads), batch);
+            // A level and the batch's own part are what flocks differ by: so both are moved alike, and the mean over batches stays what it is.
+            levels = WithStudies(farms, batch).Shifted(WithStudies(betweenFlocks, batch).ShiftToMean(density.Mean(p => p)));
         }
 
         double susceptible = AgeSusceptibility.Published.Share(batch.KillAge, batch.Sex).Fraction;
@@ -163,6 +163,10 @@ public sealed class PlanningRisk
     /// <summary>With the ranges of a batch's odds ratios.</summary>
     private static LogitDensity Blurred(LogitDensity found, BatchAtRisk batch) => PlanningFigures.For(batch).Aggregate(
         found, (before, ratio) => before.Blurred(Doubt.Logarithmic(ratio.Low / ratio.Value, 1, ratio.High / ratio.Value).Nodes(Nodes)));
+
+    /// <summary>The published middle with a spread, that between studies, and the ranges of a batch's odds ratios.</summary>
+    private LogitDensity WithStudies(double spread, BatchAtRisk batch) => Blurred(
+        LogitDensity.Normals(density.Quantile(0.5), [.. Taus().Select(tau => (Math.Sqrt((spread * spread) + (tau * tau)), 1.0 / SpreadNodes))]), batch);
 
     /// <summary>Equally likely spreads between studies.</summary>
     private static double[] Taus() =>
