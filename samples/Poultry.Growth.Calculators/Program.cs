@@ -67,7 +67,7 @@ public static class Program
 
     private static RootCommand Root(TextWriter output, TextWriter errors, Waiting waiting)
     {
-        RootCommand root = new("Growth of meat birds raised in batches: weigh-ins in, a growth curve and projected weights out.");
+        RootCommand root = new("Meat birds raised in batches: their growth, feed, room, plant and packs, and which day to kill them on. Without a command the demo batch is planned.");
         root.Directives.Clear();
         root.Add(WeighCommand.Create(output, errors));
         root.Add(FitCommand.Create(output, errors));

@@ -70,10 +70,10 @@ internal sealed class BirdOptions
         Mass? mean = words.Weight(live);
         int? count = words.Birds(birds);
         double? spread = words.Percent(variation, 0, 30);
-        Sex = words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female));
+        Sex = words.Sex(sex);
         AgeAtKilling = words.Age(age);
         SpreadIsAssumed = spread is null;
-        double? rate = words.Percent(shrink, 0, 2);
+        double? rate = words.Percent(shrink, 0, 1);
         Withdrawal = rate is { } perHour ? FeedWithdrawal.Of(LikelyRange<double>.Exactly(100 * perHour)) : FeedWithdrawal.Usual;
         ReadStates(words);
         if (count > 1_000_000)
@@ -98,18 +98,24 @@ internal sealed class BirdOptions
             }
         }
 
-        if (killed < weighed)
+        if (weighed is not { } hours || (KillingIsStated && killed is null))
+        {
+            // What cannot be read is told; held against the rest it would be blamed twice.
+            return;
+        }
+
+        if (killed < hours)
         {
             words.Refuse(offFeed.Name + ": is less than the hours at weighing; expected the time from the last feed to killing");
         }
-        else if (onRoad is { } driven && !(driven <= (killed ?? weighed)))
+        else if (onRoad > (killed ?? hours))
         {
             words.Refuse(road.Name + ": is more than the hours off feed; expected a part of them");
         }
         else
         {
-            State = LiveState.OffFeed(weighed ?? Duration.Zero, killed is null ? onRoad : null);
-            AtKilling = killed is { } hours ? LiveState.OffFeed(hours, onRoad) : null;
+            State = LiveState.OffFeed(hours, killed is null ? onRoad : null);
+            AtKilling = killed is { } atKilling ? LiveState.OffFeed(atKilling, onRoad) : null;
         }
     }
 

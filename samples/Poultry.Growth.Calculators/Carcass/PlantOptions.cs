@@ -89,7 +89,7 @@ internal sealed class PlantOptions
 
     private DressingRatio? Ratio(OptionWords words, DressingRatio planning, LiveState weighed)
     {
-        int? own = words.Birds(batches);
+        int? own = words.Count(batches, "batches");
         CarcassBasis? stated = Basis(words);
         string? text = words.Text(dressing);
         bool isName = text is not null && !text.Contains('%', StringComparison.Ordinal);

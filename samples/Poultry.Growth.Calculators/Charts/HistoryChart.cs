@@ -48,7 +48,7 @@ internal static class HistoryChart
         string Weight(Mass weight) => units.Text(weight, 3) + " " + units.Weight;
         string Said(ProjectedWeight at) => Weight(at.Mean.Value) + ", " + Weight(at.Mean.Interval.Low!.Value) + " to " + Weight(at.Mean.Interval.High!.Value);
         return "Chart of live weight against age. Batches: " + string.Join(", ", answer.Learned.Batches.Select(batch => batch.Batch.Name + " "
-            + Weight(batch.Curve.WeightAt(HistoryAnswer.EightWeeks)) + " at " + HistoryAnswer.EightWeeks)) + ". "
+            + Weight(batch.Curve.WeightAt(UsualAges.EightWeeks)) + " at " + UsualAges.EightWeeks)) + ". "
             + string.Join(" ", answer.ByAge.Select(at => "Next batch at " + at.Own.Age + ": " + Said(at.Own) + "; by the shipped prior " + Said(at.Shipped) + "."));
     }
 }

@@ -42,11 +42,11 @@ internal static class EnergyCommand
             {
                 Weight = live ?? default,
                 Gain = daily ?? default,
-                Sex = words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female)),
-                Temperature = words.Between(temperature, words.Temperature(temperature)),
+                Sex = words.Sex(sex),
+                Temperature = words.BirdTemperature(temperature),
                 Age = known,
                 Model = chosen,
-                Diet = words.Between(diet, words.FeedEnergy(diet)),
+                Diet = words.FeedEnergy(diet),
                 Level = common.Level,
             };
             if (known is null && EnergyModels.NeedsAge(chosen))

@@ -75,6 +75,11 @@ internal sealed class FeedAnswer
             Refuse("the table of weights covers " + table.Rows.Min(row => row.Age) + " to " + table.Rows.Max(row => row.Age) + "; expected 7 d or earlier, to " + question.Until);
         }
 
+        if (question.Projection is { } growth && ProjectionEnd.Of(growth) is var end && end < question.Until)
+        {
+            Refuse("--until: lies beyond the projection, which ends at " + end + "; expected an age up to that");
+        }
+
         if (before > 0)
         {
             return null;

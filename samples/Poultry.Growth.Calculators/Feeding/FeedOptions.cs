@@ -66,11 +66,11 @@ internal sealed class FeedOptions
 
     public FeedQuestion? Read(OptionWords words, double level)
     {
-        Sex ofBirds = words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female));
+        Sex ofBirds = words.Sex(sex);
         BirdType kind = words.Choice(type, ("fast", BirdType.Fast), ("slow", BirdType.Slow));
         Age young = words.Age(ageAtPlacement) ?? Age.FromDays(1);
         int count = words.Birds(birds) ?? 1;
-        Temperature? air = words.Between(temperature, words.Temperature(temperature));
+        Temperature? air = words.BirdTemperature(temperature);
         Age? outdoors = words.Age(moveOut);
         if (words.Text(moveOut) is not null && words.Text(temperature) is null)
         {
@@ -83,22 +83,22 @@ internal sealed class FeedOptions
         }
 
         TabulatedCurve? table = words.Text(curve) is { } path ? Table(path, words) : null;
-        SpecificEnergy? energy = words.Between(diet, words.FeedEnergy(diet));
+        SpecificEnergy? energy = words.FeedEnergy(diet);
         double spilt = words.Percent(waste, 0, 30) ?? 0;
         EnergyModel asked = words.Text(model) is null ? EnergyModel.DefaultFor(kind) : words.Choice(model, EnergyModels.Choices);
-        (Age? last, Age? toDate) = (Until(words), At(words));
+        (Age? last, Age? toDate, DateOnly? day) = (Until(words), At(words), words.Date(placed));
         if (words.Problems.Count > 0)
         {
             return null;
         }
 
         Temperatures temperatures = air is not { } warm ? Temperatures.StandardHouse
-            : outdoors is { } day ? Temperatures.HouseThen(day, Temperatures.Constant(warm))
+            : outdoors is { } moved ? Temperatures.HouseThen(moved, Temperatures.Constant(warm))
             : Temperatures.Constant(warm);
         return new()
         {
             Title = "a batch of " + Numbers.Whole(count) + (count == 1 ? " bird" : " birds"),
-            Placed = words.Date(placed),
+            Placed = day,
             HeadCount = words.Text(birds) is null ? HeadCountPath.Expected(1, young, Survival.WithoutLoss) : HeadCountPath.Expected(count, young, Survival.FastGrowingOutdoor),
             Table = table,
             Projection = table is null ? Projection.Of(kind == BirdType.Fast ? GrowthPrior.FastGrowingOutdoor(ofBirds) : GrowthPrior.SlowGrowing(ofBirds)) : null,

@@ -38,7 +38,7 @@ internal static class FiguresCommand
             int? chicks = words.Birds(placed), birds = words.Birds(sold);
             Age? age = words.Age(days);
             Mass? eaten = words.Weight(feed), live = words.Weight(liveWeight), chick = words.Weight(chickWeight), dead = words.Weight(deadWeight);
-            SpecificEnergy? energy = words.Between(diet, words.FeedEnergy(diet));
+            SpecificEnergy? energy = words.FeedEnergy(diet);
             if (birds > chicks)
             {
                 words.Refuse(sold.Name + ": is more than --placed; expected birds sold of those placed");

@@ -27,7 +27,7 @@ internal static class HeatCommand
         {
             OptionWords words = new(parsed);
             common.Read(words);
-            Temperature? air = words.Between(dry, words.Temperature(dry));
+            Temperature? air = words.BirdTemperature(dry);
             Temperature? wetBulb = words.Temperature(wet);
             double? moist = words.Percent(humidity, 5, 100);
             if ((words.Text(wet) is null) == (words.Text(humidity) is null))

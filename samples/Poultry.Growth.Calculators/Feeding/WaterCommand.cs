@@ -31,7 +31,7 @@ internal static class WaterCommand
 
             Age? known = words.Age(age);
             MassFlow? eaten = words.DailyWeight(feed);
-            Temperature? air = words.Between(temperature, words.Temperature(temperature));
+            Temperature? air = words.BirdTemperature(temperature);
             int count = words.Birds(birds) ?? 1;
             return words.Problems.Count > 0
                 ? Exit.Refuse(errors, words.Problems)

@@ -49,7 +49,7 @@ internal sealed class FitOptions
     {
         Family = words.Choice(family, [.. CurveFamilies.All.Select(known => (known.Id, known))]),
         Errors = ReadErrors(words),
-        HatchWeight = words.Weight(hatchWeight),
+        HatchWeight = words.Weight(hatchWeight, 20, 80, "20g to 80g"),
         Ages = when.Ages(words, reading is null ? null : BatchCalendar.Of(reading)),
         Target = when.Target(words),
         Compare = words.Given(compare),

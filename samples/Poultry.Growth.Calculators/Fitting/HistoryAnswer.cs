@@ -1,7 +1,6 @@
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Calculators.Fitting;
 
@@ -14,9 +13,6 @@ internal sealed class HistoryAnswer
         Own = Projection.Of(learned.Prior);
         Shipped = Projection.Of(learned.Shipped);
     }
-
-    /// <summary>The age at which growers compare: eight weeks.</summary>
-    public static Age EightWeeks { get; } = Age.FromDays(56);
 
     public BatchHistoryReading Reading { get; }
 

@@ -29,11 +29,11 @@ internal static class HistoryPage
 
     private static void Batches(HistoryAnswer answer, Page page)
     {
-        Mass middle = answer.Learned.Prior.Centre.WeightAt(HistoryAnswer.EightWeeks);
-        page.Title("Batches (weight at " + HistoryAnswer.EightWeeks + " by the curve that its weigh-ins and the other batches give each)");
-        page.Table(["<batch", "weigh-ins", "birds", "from d", "to d", "at " + HistoryAnswer.EightWeeks + ", " + page.Units.Weight, "off %"], answer.Learned.Batches.Select(batch =>
+        Mass middle = answer.Learned.Prior.Centre.WeightAt(UsualAges.EightWeeks);
+        page.Title("Batches (weight at " + UsualAges.EightWeeks + " by the curve that its weigh-ins and the other batches give each)");
+        page.Table(["<batch", "weigh-ins", "birds", "from d", "to d", "at " + UsualAges.EightWeeks + ", " + page.Units.Weight, "off %"], answer.Learned.Batches.Select(batch =>
         {
-            Mass weight = batch.Curve.WeightAt(HistoryAnswer.EightWeeks);
+            Mass weight = batch.Curve.WeightAt(UsualAges.EightWeeks);
             return (IReadOnlyList<string>)
             [
                 batch.Batch.Name,
@@ -66,7 +66,7 @@ internal static class HistoryPage
     /// <summary>What stands in the tables, for somebody who reads one paragraph.</summary>
     private static string Said(HistoryAnswer answer, Units units)
     {
-        Age age = HistoryAnswer.EightWeeks;
+        Age age = UsualAges.EightWeeks;
         (Estimate<Mass> own, Estimate<Mass> shipped) = (answer.Own.MeanAt(age, answer.Level), answer.Shipped.MeanAt(age, answer.Level));
         string Weight(Mass weight) => units.Text(weight, 2) + " " + units.Weight;
         string Interval(Estimate<Mass> mean) => Weight(mean.Interval.Low!.Value) + " to " + Weight(mean.Interval.High!.Value);

@@ -12,5 +12,5 @@ internal sealed record PastBatchNode(string Name, int WeighIns, int Birds, doubl
         batch.Batch.WeighIns[0].Age.Days,
         batch.Batch.WeighIns[^1].Age.Days,
         batch.Curve.MatureWeight!.Value.Kilograms,
-        batch.Curve.WeightAt(HistoryAnswer.EightWeeks).Kilograms);
+        batch.Curve.WeightAt(UsualAges.EightWeeks).Kilograms);
 }

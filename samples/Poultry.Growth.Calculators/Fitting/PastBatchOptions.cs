@@ -36,7 +36,7 @@ internal sealed class PastBatchOptions
     }
 
     /// <summary>The sex asked for; null where none is.</summary>
-    public Sex? SexAskedFor(OptionWords words) => words.Text(sex) is null ? null : words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female));
+    public Sex? SexAskedFor(OptionWords words) => words.Text(sex) is null ? null : words.Sex(sex);
 
     public Func<Sex, GrowthPrior> Wider(OptionWords words) => words.Choice(wider, ShippedPrior.All);
 

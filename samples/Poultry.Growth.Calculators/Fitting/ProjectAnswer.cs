@@ -50,10 +50,8 @@ internal sealed class ProjectAnswer
     /// <summary>The answer; null, and a problem, where the file holds birds of another sex than the batch.</summary>
     public static ProjectAnswer? To(ProjectQuestion question, WeighInReading? reading, BatchCalendar calendar, Action<string> refuse)
     {
-        Sex sex = question.Prior.Sex;
-        if (sex != Sex.Mixed && reading?.Series?.Any(weighIn => weighIn.Sex != sex && weighIn.Sex != Sex.Mixed) == true)
+        if (OtherSex.IsWeighed(reading?.Series, question.Prior.Sex, refuse))
         {
-            refuse("--sex: the file holds weigh-ins of the other sex; expected mixed, or a file without them");
             return null;
         }
 

@@ -1,5 +1,4 @@
 using Poultry.Growth.Fitting;
-using Poultry.Growth.Primitives;
 using UnitsNet;
 
 namespace Poultry.Growth.Calculators.Fitting;
@@ -7,9 +6,6 @@ namespace Poultry.Growth.Calculators.Fitting;
 /// <summary>A projection as tables, cautions and sources.</summary>
 internal static class ProjectPage
 {
-    /// <summary>The age at which the centre of a prior is told: people know what their birds weigh at eight weeks.</summary>
-    private static readonly Age EightWeeks = Age.FromDays(56);
-
     public static void Print(ProjectAnswer answer, Page page)
     {
         page.Line(answer.Reading is { Series: { } series } reading
@@ -38,7 +34,7 @@ internal static class ProjectPage
     }
 
     private static string Prior(GrowthPrior prior, Page page) => prior.Name + ", " + Codes.Of(prior.Sex) + ": about "
-        + page.Units.Text(prior.Centre.WeightAt(EightWeeks), 1) + " " + page.Units.Weight + " at " + EightWeeks;
+        + page.Units.Text(prior.Centre.WeightAt(UsualAges.EightWeeks), 1) + " " + page.Units.Weight + " at " + UsualAges.EightWeeks;
 
     private static void AtTarget(ProjectAnswer answer, Page page)
     {

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Poultry.Growth.Fitting;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Calculators.Fitting;
 
@@ -23,5 +22,5 @@ internal sealed class ShippedPriorOptions
     public bool IsGiven(OptionWords words) => words.Text(prior) is not null;
 
     public GrowthPrior Read(OptionWords words) =>
-        words.Choice(prior, ShippedPrior.All)(words.Choice(sex, ("mixed", Sex.Mixed), ("male", Sex.Male), ("female", Sex.Female)));
+        words.Choice(prior, ShippedPrior.All)(words.Sex(sex));
 }

@@ -5,6 +5,9 @@ namespace Poultry.Growth.Calculators.Fitting;
 /// <summary>The ages that are projected to where none is asked for.</summary>
 internal static class UsualAges
 {
+    /// <summary>The age at which growers compare.</summary>
+    public static Age EightWeeks { get; } = Age.FromDays(56);
+
     /// <summary>The weeks in which meat birds are sold.</summary>
     public static IReadOnlyList<Age> OfSale { get; } = [.. ((double[])[42, 49, 56, 63]).Select(Age.FromDays)];
 

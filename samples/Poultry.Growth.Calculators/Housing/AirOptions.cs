@@ -88,12 +88,13 @@ internal sealed class AirOptions
     private List<Measured> Measures(OptionWords words, int? flock, Mass? mean, Temperature? warmth, Temperature? shade, VolumeConcentration? high)
     {
         List<Measured> measured = [];
+        Area? floor = words.Area(area);
         if (flock is { } count && mean is { } bird)
         {
             measured.AddRange([Measured.Flock(count), Measured.BirdWeight(bird)]);
-            if (words.Area(area) is { SquareMeters: > 0 } floor)
+            if (floor is { } known)
             {
-                measured.Add(Measured.Density(BirdDensity.Of(count, floor).At(bird)));
+                measured.Add(Measured.Density(BirdDensity.Of(count, known).At(bird)));
             }
         }
 

@@ -65,7 +65,7 @@ internal sealed class CratesOptions
         int? flock = words.Birds(birds);
         (Length? Long, Length? Wide, Length? High) crate = (Inside(words, length), Inside(words, width), Inside(words, height));
         CrateStandard? whose = Whose(words);
-        int? crates = words.Birds(perLoad);
+        int? crates = words.Count(perLoad, "crates");
         Temperature? outside = words.Temperature(temperature);
         HeatRule? rule = Rule(words, outside);
         IReadOnlyList<Measured> journey = Journey(words, outside);
@@ -134,9 +134,14 @@ internal sealed class CratesOptions
             words.Refuse(hot.Name + ": needs the day's temperature; expected --temp too");
         }
 
-        if (outside is { DegreesCelsius: < -60 or > 60 } || above is { DegreesCelsius: < -20 or > 60 })
+        if (outside is { DegreesCelsius: < -60 or > 60 })
         {
-            words.Refuse(temperature.Name + " or " + hot.Name + ": is out of range; expected -20 C to 60 C");
+            words.Refuse(temperature.Name + ": \"" + words.Text(temperature) + "\" is out of range; expected -60 C to 60 C");
+        }
+
+        if (above is { DegreesCelsius: < -20 or > 60 })
+        {
+            words.Refuse(hot.Name + ": \"" + words.Text(hot) + "\" is out of range; expected -20 C to 60 C");
             return null;
         }
 

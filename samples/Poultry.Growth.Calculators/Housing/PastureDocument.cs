@@ -34,7 +34,7 @@ internal sealed record PastureDocument
     /// <summary>The most under the limit asked about; null without one.</summary>
     public required int? BirdsPerHectareYear { get; init; }
 
-    /// <summary>Land of each of them.</summary>
+    /// <summary>Land of each of them; null where the limit lets none be kept.</summary>
     public required double? AreaPerBirdM2 { get; init; }
 
     public required bool? LimitMet { get; init; }
@@ -59,7 +59,7 @@ internal sealed record PastureDocument
         NitrogenKgPerHaYear = PerHectare(answer.NitrogenPerYear),
         PhosphorusKgPerHaPass = PerHectare(answer.PhosphorusOfPass),
         BirdsPerHectareYear = answer.BirdsPerHectareAndYear,
-        AreaPerBirdM2 = 10_000.0 / answer.BirdsPerHectareAndYear,
+        AreaPerBirdM2 = answer.BirdsPerHectareAndYear is > 0 and { } birds ? 10_000.0 / birds : null,
         LimitMet = answer.NitrogenPerYear is { } year && answer.Limit is { } limit ? year <= limit : null,
         Limits = LimitNode.Of(answer.Limits),
         Cautions = CautionNode.Of(answer.Cautions),

@@ -60,13 +60,13 @@ internal sealed class PastureOptions
     public PastureAnswer? Read(OptionWords words)
     {
         int? flock = words.Birds(birds);
-        int side = words.Birds(shelters) ?? 1;
-        Area? ground = Positive(words, words.Area(shelter), shelter);
+        int side = words.Count(shelters, "shelters") ?? 1;
+        Area? ground = words.Area(shelter);
         MoveSchedule? schedule = Schedule(words);
         Age from = words.Age(movedOut) ?? Age.FromDays(21);
         Duration? time = Within(words, words.Duration(days), days, 1, 365);
         (NitrogenPerBird? Left, Mass? Phosphorus) load = Load(words);
-        int count = words.Birds(batches) ?? 1;
+        int count = words.Count(batches, "batches") ?? 1;
         Duration? between = Within(words, words.Duration(interval), interval, 0, 366);
         Duration? resting = Within(words, words.Duration(rest), rest, 0, 3650);
         AreaDensity? ceiling = words.FieldLoad(limit);
@@ -89,16 +89,6 @@ internal sealed class PastureOptions
         PasturePlan plan = PasturePlan.Of(ground!.Value, side, flock!.Value, schedule!, from, from + time!.Value);
         PastureSeason season = PastureSeason.Of(plan, count, between ?? time.Value, resting ?? Duration.FromDays(365));
         return new(plan, season, load.Left, load.Phosphorus, ceiling, Sheltered(kept), limits);
-    }
-
-    private static Area? Positive(OptionWords words, Area? area, Option<string?> option)
-    {
-        if (area is { SquareMeters: <= 0 })
-        {
-            words.Refuse(option.Name + ": \"" + words.Text(option) + "\" is out of range; expected an area above 0");
-        }
-
-        return area;
     }
 
     private static Duration? Within(OptionWords words, Duration? time, Option<string?> option, double least, double most)

@@ -69,7 +69,10 @@ internal static class PasturePage
         if (answer.BirdsPerHectareAndYear is { } birds)
         {
             yield return ["most birds a year under your limit", Numbers.Whole(Math.Floor(us ? birds / 2.4710538 : birds)), "birds/" + units.Ground];
-            yield return ["land of each", Numbers.Fixed(units.Of(Area.FromSquareMeters(10_000.0 / birds)), 2), units.Floor];
+            if (birds > 0)
+            {
+                yield return ["land of each", Numbers.Fixed(units.Of(Area.FromSquareMeters(10_000.0 / birds)), 2), units.Floor];
+            }
         }
     }
 }

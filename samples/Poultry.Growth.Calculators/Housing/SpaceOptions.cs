@@ -71,11 +71,6 @@ internal sealed class SpaceOptions
         bool grows = hasFile || prior.IsGiven(words);
         GrowthPrior known = prior.Read(words);
         Area? floor = words.Area(area);
-        if (floor is { SquareMeters: <= 0 })
-        {
-            words.Refuse(area.Name + ": \"" + words.Text(area) + "\" is out of range; expected an area above 0");
-        }
-
         Age? leave = words.Age(age) ?? (grows ? UsualAge : null);
         Age placed = calendar?.AgeAtPlacement ?? Age.Hatch;
         if (leave > WhenOptions.Oldest || leave <= placed)
@@ -93,21 +88,22 @@ internal sealed class SpaceOptions
         IReadOnlyList<Limit> own = [.. OwnLimits(words)];
         int? placedBirds = words.Birds(birds);
         double? lost = words.Percent(mortality, 0, 90);
-        Probability chance = Probability.FromFraction(words.Percent(risk, 0, 100) ?? 0.05);
+        Probability chance = Probability.FromFraction(words.Percent(risk, 0, 99) ?? 0.05);
         (StockingDensity, StockingDensity)? before = Earlier(words);
         Area? outdoors = words.Area(run);
         Length? openings = words.Length(popHoles);
-        if (outdoors is { SquareMeters: <= 0 })
-        {
-            words.Refuse(run.Name + ": \"" + words.Text(run) + "\" is out of range; expected an area above 0");
-        }
-
-        if (words.Problems.Count > 0)
+        if (OtherSex.IsWeighed(series, known.Sex, words.Refuse) || words.Problems.Count > 0)
         {
             return null;
         }
 
         Projection? projection = !grows ? null : series is null ? Projection.Of(known) : Projection.Of(series, known);
+        if (projection is not null && ProjectionEnd.Of(projection) is var end && end < leave)
+        {
+            words.Refuse(age.Name + ": lies beyond the projection, which ends at " + end + "; expected an age up to that");
+            return null;
+        }
+
         return new()
         {
             Floor = floor!.Value,
@@ -135,14 +131,7 @@ internal sealed class SpaceOptions
 
         if (words.Area(floorPerBird) is { } least)
         {
-            if (least.SquareMeters > 0)
-            {
-                yield return Own(floorPerBird.Name, LimitSubject.FloorAreaPerBird, LimitComparison.AtLeast, least.SquareMeters, words.Text(floorPerBird)! + "/bird");
-            }
-            else
-            {
-                words.Refuse(floorPerBird.Name + ": \"" + words.Text(floorPerBird) + "\" is out of range; expected an area above 0");
-            }
+            yield return Own(floorPerBird.Name, LimitSubject.FloorAreaPerBird, LimitComparison.AtLeast, least.SquareMeters, words.Text(floorPerBird)! + "/bird");
         }
     }
 

@@ -24,8 +24,7 @@ internal static class DateCommand
         };
         Option<string?> killed = new("--killed") { HelpName = "2027-06-06", Description = "The day the birds were killed.", Required = true };
         Option<string?> hatched = new("--hatched") { HelpName = "2027-04-11", Description = "The day they hatched.", Required = true };
-        Option<string?> sex = LesionWords.Sex();
-        sex.Required = true;
+        Option<string?> sex = LesionWords.Sex(isRequired: true);
         Option<string?> log = new("--log") { HelpName = "FILE", Description = "A log of disturbances, see docs/file-formats.md: which of them may it have been?" };
         Option<bool> weighted = new("--by-susceptibility") { Description = "Let days count by how susceptible the birds were; otherwise all days count alike." };
         foreach (Option option in (Option[])[found, killed, hatched, sex, log, weighted])
@@ -40,7 +39,7 @@ internal static class DateCommand
             common.Read(words);
             LesionCounts? counts = Counts(words, found);
             (DateOnly? last, DateOnly? first) = (words.Date(killed), words.Date(hatched));
-            Sex birds = words.ReadSex(sex);
+            Sex birds = words.Sex(sex);
             if (last < first)
             {
                 words.Refuse(killed.Name + ": lies before hatch; expected a later date");
@@ -64,7 +63,7 @@ internal static class DateCommand
 
     private static LesionCounts? Counts(OptionWords words, Option<string?> option)
     {
-        int[] counts = new int[Stages.Length];
+        int?[] counts = new int?[Stages.Length];
         string text = words.Text(option) ?? "";
         foreach (string part in text.Split(',', StringSplitOptions.TrimEntries))
         {
@@ -74,9 +73,13 @@ internal static class DateCommand
             {
                 words.Refuse(option.Name + ": \"" + part + "\" is no count of a look; expected " + Expected);
             }
+            else if (counts[stage] is not null)
+            {
+                words.Refuse(option.Name + ": \"" + part + "\" counts a look a second time; expected each look once");
+            }
             else
             {
-                counts[stage] += count;
+                counts[stage] = count;
             }
         }
 
@@ -85,7 +88,7 @@ internal static class DateCommand
             words.Refuse(option.Name + ": no lesion is counted; expected " + Expected);
         }
 
-        return counts.Sum() > 0 ? LesionCounts.Of(counts[0], counts[1], counts[2], counts[3]) : null;
+        return counts.Sum() > 0 ? LesionCounts.Of(counts[0] ?? 0, counts[1] ?? 0, counts[2] ?? 0, counts[3] ?? 0) : null;
     }
 
     private static int Print(DateAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Globalization;
+using Poultry.Growth.Files;
 using Poultry.Growth.Myopathy;
 using Poultry.Growth.Primitives;
 
@@ -35,7 +37,7 @@ internal static class EventsCommand
             OptionWords words = new(parsed);
             common.Read(words);
             Age killed = words.ReadAge(killAge);
-            Sex birds = words.ReadSex(sex);
+            Sex birds = words.Sex(sex);
             DisturbanceLog? asked = Log(words, events, words.Text(log), words.Date(hatched), killed);
             if (asked is not null)
             {
@@ -86,9 +88,13 @@ internal static class EventsCommand
             {
                 words.Refuse(move.Name + ": \"" + text + "\" is no move; expected a number from 1 to " + Numbers.Whole(log.Count) + " and an age, as in 1=40d");
             }
-            else if (!Files.QuantityText.TryAge(parts[1], out Age age, out problem) || age > killed)
+            else if (!QuantityText.TryAge(parts[1], out Age age, out problem) || age > killed)
             {
                 words.Refuse(move.Name + ": " + (problem ?? "\"" + text + "\" lies after killing; expected an age up to " + killed));
+            }
+            else if (!changed.Contains(log[index]))
+            {
+                words.Refuse(move.Name + ": \"" + text + "\" moves a disturbance a second time; expected each once");
             }
             else
             {
@@ -111,7 +117,7 @@ internal static class EventsCommand
     }
 
     private static int? Index(string text, int count) =>
-        int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= count ? number - 1 : null;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= count ? number - 1 : null;
 
     private static int Print(EventsAnswer answer, CommonOptions common, TextWriter output, TextWriter errors) => common.Answer(
         () => EventsDocument.Of(answer).ToJson(),

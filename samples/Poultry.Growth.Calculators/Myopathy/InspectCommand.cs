@@ -35,7 +35,7 @@ internal static class InspectCommand
                 Detection = words.Percent(detection, 1, 100) ?? 1,
                 Correlation = words.Number(correlation, 0, 0.99, "a number from 0 to 0.99, as in 0.01") ?? 0,
                 Opened = words.Birds(opened),
-                Found = words.Number(found, 0, int.MaxValue, "a whole number of birds, 0 or more") is { } number ? (int)number : null,
+                Found = words.Count(found, "birds", least: 0),
                 Farm = words.ReadFarm(words.Text(farm)),
             };
             Check(words, question, prevalence, opened, found);
@@ -53,11 +53,6 @@ internal static class InspectCommand
         else if (question.Found > question.Opened)
         {
             words.Refuse(found.Name + ": more than were opened; expected at most " + opened.Name);
-        }
-
-        if (words.Text(found) is { } text && text.Contains('.', StringComparison.Ordinal))
-        {
-            words.Refuse(found.Name + ": \"" + text + "\" is not a number of birds; expected a whole number, 0 or more");
         }
 
         if (words.Text(opened) is null && !words.Stands(prevalence))

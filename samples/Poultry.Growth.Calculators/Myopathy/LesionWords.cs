@@ -8,16 +8,16 @@ namespace Poultry.Growth.Calculators.Myopathy;
 /// <summary>Options that several of these commands share, and how they are read.</summary>
 internal static class LesionWords
 {
-    public static Option<string?> Sex() => new("--sex") { HelpName = "mixed|male|female", Description = "Sex of the birds; cockerels are susceptible ten days before pullets. [default: mixed]" };
+    public static Option<string?> Sex(bool isRequired = false) => new("--sex")
+    {
+        HelpName = "mixed|male|female", Description = "Sex of the birds; cockerels are susceptible ten days before pullets." + (isRequired ? "" : " [default: mixed]"), Required = isRequired,
+    };
 
     public static Option<string?> KillAge() => new("--kill-age") { HelpName = "56d", Description = "Age at which the birds are killed.", Required = true };
 
     public static Option<bool> Indoor() => new("--indoor") { Description = "Birds without access to the open. Without it they are outdoors, of which there are no data." };
 
     public static Option<string?> Farm() => new("--farm") { HelpName = "FOLDER", Description = "The farm's own inspections, one table or more, see docs/file-formats.md; in place of the published figures." };
-
-    public static Sex ReadSex(this OptionWords words, Option<string?> option) =>
-        words.Choice(option, ("mixed", Primitives.Sex.Mixed), ("male", Primitives.Sex.Male), ("female", Primitives.Sex.Female));
 
     /// <summary>An age that must be given.</summary>
     public static Age ReadAge(this OptionWords words, Option<string?> option)

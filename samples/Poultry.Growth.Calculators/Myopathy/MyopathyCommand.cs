@@ -9,7 +9,8 @@ internal static class MyopathyCommand
 
     public static Command Create(TextWriter output, TextWriter errors)
     {
-        Command command = new(Name, "Deep pectoral myopathy (green tenders): risk of a batch, disturbances, dating of lesions, birds to open, the farm's own rate.")
+        CalculationCommand command = new(
+            Name, "Deep pectoral myopathy (green tenders): risk of a batch, disturbances, dating of lesions, birds to open, the farm's own rate.", RiskCommand.Example)
         {
             RiskCommand.Create(output, errors),
             EventsCommand.Create(output, errors),

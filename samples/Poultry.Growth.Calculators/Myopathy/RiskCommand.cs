@@ -7,10 +7,16 @@ namespace Poultry.Growth.Calculators.Myopathy;
 /// <summary><c>myopathy risk</c>: the share of birds with lesions that a batch may have, before anyone looked.</summary>
 internal static class RiskCommand
 {
+    /// <summary>What to type after <c>myopathy</c>, for whoever asks its help.</summary>
+    public const string Example = Name + " " + Words;
+
+    private const string Name = "risk";
+    private const string Words = "--birds 300 --kill-age 56d --live 2.6kg --deboned 40%";
+
     public static Command Create(TextWriter output, TextWriter errors)
     {
         CalculationCommand command = new(
-            "risk", "What share of the birds of a batch may have lesions, and what that costs.", "--birds 300 --kill-age 56d --live 2.6kg --deboned 40%", MyopathyCommand.Name);
+            Name, "What share of the birds of a batch may have lesions, and what that costs.", Words, MyopathyCommand.Name);
         Option<string?> birds = new("--birds") { HelpName = "300", Description = "Birds of the batch.", Required = true };
         Option<string?> killAge = LesionWords.KillAge(), sex = LesionWords.Sex(), farm = LesionWords.Farm();
         Option<bool> indoor = LesionWords.Indoor();
@@ -45,9 +51,9 @@ internal static class RiskCommand
                 Batch = new()
                 {
                     KillAge = words.ReadAge(killAge),
-                    Sex = words.ReadSex(sex),
+                    Sex = words.Sex(sex),
                     IsOutdoor = !words.Given(indoor),
-                    LiveWeight = words.Weight(live),
+                    LiveWeight = words.Weight(live, 10, 20_000, "10g to 20kg"),
                     Strain = words.Choice(strain, ("average", StrainRisk.Average), ("high", StrainRisk.High), ("low", StrainRisk.Low)),
                     IsThinned = words.Given(thinned),
                     SeverelyLame = Probability.FromFraction(words.Percent(lame, 0, 100) ?? 0),

@@ -24,7 +24,7 @@ internal static class SpreadTable
     /// <summary>Two figures, and below 0.001 none: shares reach over five orders of magnitude.</summary>
     public static string Percent(BirdPrevalence? share) => share is { } known ? Two(known.Percent) : "-";
 
-    public static string Two(double number) => number is > 0 and < 0.001 ? "<0.001" : number.ToString("G2", CultureInfo.InvariantCulture);
+    public static string Two(double number) => number is > 0 and < 0.001 ? "<0.001" : number >= 10 ? Numbers.Whole(number) : number.ToString("G2", CultureInfo.InvariantCulture);
 
     public static void Print(string title, BatchPrevalence batch, double level, Page page)
     {

@@ -44,12 +44,12 @@ internal static class PlanPage
                 page.Units.Text(option.Feed.Value, 0),
                 Share(option.ChanceDensityMet),
                 page.Units.Text(option.Sold.Value, 0),
-                Money(option.Revenue.Value),
-                Money(option.Cost.Value),
-                Money(option.Margin.Value),
-                Money(option.Margin.Interval.Low),
-                Money(option.Margin.Interval.High),
-                Money(option.BadCase),
+                Numbers.Amount(option.Revenue.Value),
+                Numbers.Amount(option.Cost.Value),
+                Numbers.Amount(option.Margin.Value),
+                Numbers.Amount(option.Margin.Interval.Low),
+                Numbers.Amount(option.Margin.Interval.High),
+                Numbers.Amount(option.BadCase),
                 Numbers.Fixed(option.MarginPerBird.Value.Amount, 2),
                 Numbers.Fixed(option.MarginPerShelterDay.Value.Amount, 2),
                 Numbers.Date(option.DecideBy),
@@ -112,6 +112,4 @@ internal static class PlanPage
     }
 
     private static string Share(Probability? share) => share is { } known ? Numbers.Percent(known.Fraction) : "-";
-
-    private static string Money(Money? money) => money is { } known ? Numbers.Whole(known.Amount) : "open";
 }

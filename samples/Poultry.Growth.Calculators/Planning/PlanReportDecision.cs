@@ -16,8 +16,8 @@ internal static class PlanReportDecision
         yield return Parts.Paragraph("Chosen for the highest mean margin of the batch. " + comparison.Doubt);
         yield return Parts.Facts(
         [
-            ("Mean margin", Whole(best.Margin.Value), Range(best.Margin) + ", " + best.MarginPerBird.Value + " a bird"),
-            ("Bad case", Whole(best.BadCase), "mean of the worst tenth"),
+            ("Mean margin", Numbers.Amount(best.Margin.Value), Range(best.Margin) + ", " + best.MarginPerBird.Value + " a bird"),
+            ("Bad case", Numbers.Amount(best.BadCase), "mean of the worst tenth"),
             ("Chance of a loss", best.ChanceOfLoss.ToString(), "the batch costs more than it brings"),
             ("Chance of missing orders", best.ChanceOrdersMissed.ToString(), best.OrdersFilled + " of the packs asked for are filled on average"),
             .. Beats(comparison),
@@ -34,7 +34,5 @@ internal static class PlanReportDecision
         return others.Take(1).Select(next => ("Sure of the day", PlanReportDays.Beats(comparison, next).ToString(), "chance that it beats the next best, " + next.Date));
     }
 
-    private static string Range(Estimate<Money> money) => Numbers.Percent(money.Interval.Level) + " %: " + Whole(money.Interval.Low) + " to " + Whole(money.Interval.High);
-
-    private static string Whole(Money? money) => money is { } known ? Numbers.Whole(known.Amount) : "open";
+    private static string Range(Estimate<Money> money) => Numbers.Percent(money.Interval.Level) + " %: " + Numbers.Amount(money.Interval.Low) + " to " + Numbers.Amount(money.Interval.High);
 }

@@ -28,14 +28,12 @@ internal static class PlanWords
         if (answer.WeighInWorth is { } worth)
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"Weighing {PlanAnswer.BirdsWeighed} birds at {answer.WeighIn}, before the first deadline, ")
-                + (worth.Amount < 1 ? "would hardly change the choice." : "is worth " + Money(worth) + " on average.");
+                + (worth.Amount < 1 ? "would hardly change the choice." : "is worth " + Numbers.Amount(worth) + " on average.");
         }
 
         yield return "The doubt comes from: " + string.Join(", ", comparison.SpreadDrivers.Where(driver => driver.Share.Percent >= 1).Select(driver => driver.Name + " (" + Numbers.Percent(driver.Share.Fraction) + " %)")) + ".";
         yield return "For as many birds next time: " + answer.Chicks.Chicks.ToString(CultureInfo.InvariantCulture) + (answer.Plan.ChicksLostInTransit.Fraction > 0 ? " chicks ordered, of which about " + answer.Plan.ChicksLostInTransit + " come dead, are enough" : " chicks placed alive are enough") + " with a chance of " + answer.Chicks.ChanceOfEnough + ".";
     }
 
-    private static string Range(Estimate<Money> money) => Money(money.Value) + " (" + Money(money.Interval.Low) + " to " + Money(money.Interval.High) + ")";
-
-    private static string Money(Money? money) => money is { } known ? Numbers.Whole(known.Amount) : "open";
+    private static string Range(Estimate<Money> money) => Numbers.Amount(money.Value) + " (" + Numbers.Amount(money.Interval.Low) + " to " + Numbers.Amount(money.Interval.High) + ")";
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 
@@ -16,8 +15,8 @@ internal static class SeasonPage
         }
 
         page.Line(Summary(season));
-        page.Line("Mean margin " + Whole(season.Margin.Value) + "; " + Numbers.Percent(season.Margin.Interval.Level) + " %: " + Bounds(season.Margin.Interval)
-            + " if all batches meet the same fate, " + Bounds(season.MarginApart) + " if each meets its own; the truth lies between. In the worst tenth " + Whole(season.BadCase) + " on average.");
+        page.Line("Mean margin " + Numbers.Amount(season.Margin.Value) + "; " + Numbers.Percent(season.Margin.Interval.Level) + " %: " + Bounds(season.Margin.Interval)
+            + " if all batches meet the same fate, " + Bounds(season.MarginApart) + " if each meets its own; the truth lies between. In the worst tenth " + Numbers.Amount(season.BadCase) + " on average.");
         Batches(season, page);
         Limits(season, page);
         page.Title("Why");
@@ -34,16 +33,14 @@ internal static class SeasonPage
     public static string Summary(SeasonComparison season) =>
         "Season " + season.Plan.Name + ": " + Numbers.Whole(season.Batches.Count(batch => batch.Chosen is not null)) + " of " + Numbers.Whole(season.Batches.Count) + " batches";
 
-    public static string Bounds(Interval<Money> interval) => Whole(interval.Low) + " to " + Whole(interval.High);
-
-    public static string Whole(Money? money) => money is { } known ? known.Amount.ToString("0", CultureInfo.InvariantCulture) : "open";
+    public static string Bounds(Interval<Money> interval) => Numbers.Amount(interval.Low) + " to " + Numbers.Amount(interval.High);
 
     private static void Batches(SeasonComparison season, Page page)
     {
         page.Title("Batches (" + Numbers.Percent(season.Margin.Interval.Level) + " % intervals)");
         page.Table(
             ["<batch", "<chicks come", "<move out", "<killed", "age d", "head", "mean " + page.Units.Weight, "margin", "low", "high", "a shelter day", "ways tried", "<best alone", "margin alone"],
-            season.Batches.Select(batch => (IReadOnlyList<string>)[batch.Candidate.Name, .. Chosen(batch.Chosen, page), Numbers.Whole(batch.Days.Count), Numbers.Date(batch.Alone.Option.Placed) + " to " + Numbers.Date(batch.Alone.Option.Killed), Whole(batch.Alone.Harvest.Margin.Value)]));
+            season.Batches.Select(batch => (IReadOnlyList<string>)[batch.Candidate.Name, .. Chosen(batch.Chosen, page), Numbers.Whole(batch.Days.Count), Numbers.Date(batch.Alone.Option.Placed) + " to " + Numbers.Date(batch.Alone.Option.Killed), Numbers.Amount(batch.Alone.Harvest.Margin.Value)]));
     }
 
     private static string[] Chosen(SeasonDay? day, Page page) => day is null
@@ -56,9 +53,9 @@ internal static class SeasonPage
             Numbers.Days(day.Harvest.Age),
             Numbers.Whole(day.Harvest.Head.Value),
             page.Units.Text(day.Harvest.MeanWeight.Value, 2),
-            Whole(day.Harvest.Margin.Value),
-            Whole(day.Harvest.Margin.Interval.Low),
-            Whole(day.Harvest.Margin.Interval.High),
+            Numbers.Amount(day.Harvest.Margin.Value),
+            Numbers.Amount(day.Harvest.Margin.Interval.Low),
+            Numbers.Amount(day.Harvest.Margin.Interval.High),
             Numbers.Fixed(day.Harvest.MarginPerShelterDay.Value.Amount, 2),
         ];
 
@@ -73,6 +70,6 @@ internal static class SeasonPage
         page.Title("What a step more of a limit would bring");
         page.Table(
             ["<limit", "<fullest from", "<to", "worth"],
-            season.BindingLimits.Select(limit => (IReadOnlyList<string>)[limit.Step, Numbers.Date(limit.From), Numbers.Date(limit.To), Whole(limit.Worth)]));
+            season.BindingLimits.Select(limit => (IReadOnlyList<string>)[limit.Step, Numbers.Date(limit.From), Numbers.Date(limit.To), Numbers.Amount(limit.Worth)]));
     }
 }

@@ -28,9 +28,9 @@ internal static class SeasonReport
 
     private static IEnumerable<(string What, string HowMuch, string Note)> Facts(SeasonComparison season)
     {
-        yield return ("Mean margin", SeasonPage.Whole(season.Margin.Value), SeasonPage.Bounds(season.Margin.Interval) + " if all batches meet the same fate");
+        yield return ("Mean margin", Numbers.Amount(season.Margin.Value), SeasonPage.Bounds(season.Margin.Interval) + " if all batches meet the same fate");
         yield return ("Each its own fate", SeasonPage.Bounds(season.MarginApart), "the truth lies between");
-        yield return ("Worst tenth", SeasonPage.Whole(season.BadCase), "on average");
+        yield return ("Worst tenth", Numbers.Amount(season.BadCase), "on average");
     }
 
     private static XElement Batches(SeasonComparison season, Units units) => Parts.Table(
@@ -43,7 +43,7 @@ internal static class SeasonReport
                 ReportCell.Of(day.Option.Placed),
                 ReportCell.Of(day.Option.Killed),
                 new(Numbers.Whole(day.Harvest.Head.Value), units.Text(day.Harvest.MeanWeight.Value, 2) + " " + units.Weight),
-                new(SeasonPage.Whole(day.Harvest.Margin.Value), SeasonPage.Bounds(day.Harvest.Margin.Interval)),
+                new(Numbers.Amount(day.Harvest.Margin.Value), SeasonPage.Bounds(day.Harvest.Margin.Interval)),
             ]
             : [batch.Candidate.Name, "not raised", "-", "-", "-"])));
 
@@ -52,5 +52,5 @@ internal static class SeasonReport
         : Parts.Table(
             "What a step more of a limit would bring",
             ["<limit", "<fullest from", "<to", "worth"],
-            season.BindingLimits.Select(limit => (IReadOnlyList<ReportCell>)[limit.Step, ReportCell.Of(limit.From), ReportCell.Of(limit.To), SeasonPage.Whole(limit.Worth)]));
+            season.BindingLimits.Select(limit => (IReadOnlyList<ReportCell>)[limit.Step, ReportCell.Of(limit.From), ReportCell.Of(limit.To), Numbers.Amount(limit.Worth)]));
 }

@@ -7,12 +7,20 @@ namespace Poultry.Growth.Calculators.Printing;
 /// <summary>Numbers as text, with the digits that are known.</summary>
 internal static class Numbers
 {
-    public static string Fixed(double value, int decimals) => value.ToString(string.Create(CultureInfo.InvariantCulture, $"F{decimals}"), CultureInfo.InvariantCulture);
+    /// <summary>With so many digits behind the point; what rounds to nothing has no sign.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        string text = value.ToString(string.Create(CultureInfo.InvariantCulture, $"F{decimals}"), CultureInfo.InvariantCulture);
+        return text.AsSpan().ContainsAnyInRange('1', '9') ? text : text.TrimStart('-');
+    }
 
     public static string Whole(double value) => Fixed(value, 0);
 
     /// <summary>A bound; one that the data do not give is open.</summary>
     public static string Bound(double? value, int decimals) => value is { } bound ? Fixed(bound, decimals) : "open";
+
+    /// <summary>Money without cents; a bound that the data do not give is open.</summary>
+    public static string Amount(Money? money) => Bound(money?.Amount, 0);
 
     /// <summary>A fraction in percent.</summary>
     public static string Percent(double fraction, int decimals = 0) => Fixed(100 * fraction, decimals);

@@ -9,6 +9,8 @@ namespace Poultry.Growth.Files;
 /// <summary>The section <c>plant</c> of a batch file: dressing, charges, days offered.</summary>
 internal static class BatchPlantSection
 {
+    private const int OldestDays = 119;
+
     /// <summary>What a ratio that the file states as a share is called: the farm's own word, that its past does not change.</summary>
     private const string StatedRatio = "own";
 
@@ -114,6 +116,13 @@ internal static class BatchPlantSection
         if (flock is { Placed: { } placed } && day.DayNumber - placed.DayNumber < 15)
         {
             section.Refuse("lies less than 15 days after the chicks come", "a later day");
+            return;
+        }
+
+        // A plan looks a day beyond the last one offered, and projected growth ends.
+        if (flock is { Placed: { } came } && Age.On(day, came, flock.HeadCount.AgeAtPlacement).Days > OldestDays)
+        {
+            section.Refuse("lies beyond an age of 119 d, where projected growth ends", "an earlier day");
             return;
         }
 

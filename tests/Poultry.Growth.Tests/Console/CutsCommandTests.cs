@@ -114,41 +114,6 @@ public sealed class CutsCommandTests : IDisposable
     }
 
     [Fact]
-    public void Every_fault_of_the_words_is_told_at_once()
-    {
-        string prices = scratch.Write("p.csv", "piece,price,sells_likely\nwhole,9,ten\n");
-        ConsoleRun run = ConsoleRun.Of(
-            "cuts", "--live", "2.9", "--birds", "0", "--live-state", "hungry", "--dressing", "x", "--set", "trade-8", "--order", "much", "--prices", prices, "--part", "giblets", "--chill", "4%");
-
-        run.Exit.Should().Be(2);
-        run.ErrorLines.Select(line => line.Split(' ')[0].TrimEnd(':')).Should().BeEquivalentTo(
-            ["--live", "--birds", "--live-state", "--dressing", "--part", "--set", "--order", "p.csv:2:7", "p.csv:2:9"]);
-        run.Errors.Should().Contain("No set with the back left on the pieces is published: weigh the pieces of a few birds");
-    }
-
-    [Theory]
-    [InlineData("--off-feed: is needed, since the dressing ratio planning-fast is taken for live weight at killing", "--live-state", "full-fed")]
-    [InlineData("--chill: belongs to a hot carcass, and the dressing ratio planning-fast is hot or chilled not stated", "--live-state", "12h", "--chill", "4%")]
-    [InlineData("--pieces: The share of the keel piece of a nine-piece cut is not published; expected 4, 6, 8 or 10, or a set of your own: weigh the pieces of a few birds.", "--live-state", "12h", "--pieces", "9")]
-    [InlineData("--off-feed: is less than the hours at weighing", "--live-state", "12h", "--off-feed", "8h")]
-    [InlineData("--road: is more than the hours off feed", "--live-state", "full-fed", "--off-feed", "8h", "--road", "9h")]
-    [InlineData("--own-batches: belongs to a ratio of your own", "--live-state", "12h", "--own-batches", "3")]
-    [InlineData("--trim: is in the dressing ratio planning-fast and own batches already", "--live-state", "12h", "--dressing", "71%", "--trim", "1%")]
-    [InlineData("--drip: belongs to --chill", "--live-state", "12h", "--drip", "3%")]
-    [InlineData("--tenders: the set rudn-42d has no boneless breast", "--live-state", "12h", "--tenders", "cited")]
-    [InlineData("--exponents: \"breast\" is no exponent", "--live-state", "12h", "--exponents", "breast")]
-    [InlineData("--exponents: The piece \"thigh\" has no exponent, and none is published that would fit every set", "--live-state", "12h", "--exponents", "breast=1.1", "--shares-at", "2.1kg")]
-    [InlineData("--shares-at: is needed with exponents of your own", "--live-state", "12h", "--exponents", "breast=1.1,thigh=1,drumstick=1,wing=1,frame=1")]
-    public void What_is_not_known_is_asked_where_it_is_needed(string problem, params string[] options)
-    {
-        ConsoleRun run = ConsoleRun.Of(["cuts", "--live", "2.9kg", "--birds", "300", .. options]);
-
-        run.Exit.Should().Be(2);
-        run.Errors.Should().Contain(problem);
-        run.ErrorLines.Should().HaveCount(1);
-    }
-
-    [Fact]
     public void Tenders_are_packed_apart_only_by_a_figure_of_the_user_s_or_the_cited_one()
     {
         double? Kilograms(JsonElement cuts, string piece) => cuts.GetProperty("pieces").EnumerateArray().Where(node => Text(node, "piece") == piece).Select(node => Number(node, "kg")).SingleOrDefault();
@@ -191,10 +156,6 @@ public sealed class CutsCommandTests : IDisposable
             Number(pack, char.ToLowerInvariant(key[0]) + key[1..]).Should().BeInRange(Number(pack, "low" + key)!.Value, Number(pack, "high" + key)!.Value)));
         Number(cuts, "highValue").Should().BeGreaterThan(Number(cuts, "lowValue")!.Value);
     }
-
-    [Fact]
-    public void The_state_of_the_live_weight_is_never_taken_for_granted() =>
-        ConsoleRun.Of("cuts", "--live", "2.9kg", "--birds", "300").Errors.Should().Contain("--live-state");
 
     private static JsonElement Cuts(params string[] options)
     {

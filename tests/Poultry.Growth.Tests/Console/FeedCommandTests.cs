@@ -72,6 +72,7 @@ public sealed class FeedCommandTests : IDisposable
 
     [Theory]
     [InlineData("--until: is out of range", "--until", "200d")]
+    [InlineData("--until: lies beyond the projection, which ends at 120 d; expected an age up to that", "--age-at-placement", "10d", "--until", "125d")]
     [InlineData("--temp: is missing", "--move-out", "21d")]
     [InlineData("--at: is out of range", "--at", "60d")]
     [InlineData("the table of weights covers", "--curve", ConsoleRun.StandardFromRoot, "--until", "100d")]
@@ -82,6 +83,19 @@ public sealed class FeedCommandTests : IDisposable
 
         run.Exit.Should().Be(2);
         run.ErrorLines.Should().ContainSingle(line => line.StartsWith(problem));
+    }
+
+    [Fact]
+    public void Every_wrong_word_is_told_the_day_of_placement_too() => ConsoleRun.Of("feed", "--placed", "yesterday", "--birds", "x").ErrorLines.Should().HaveCount(2);
+
+    [Fact]
+    public void A_day_that_no_calendar_has_is_left_open()
+    {
+        JsonElement json = Json("--birds", "300", "--placed", "9999-12-30");
+
+        json.GetProperty("byDay")[0].GetProperty("date").GetString().Should().Be("9999-12-31");
+        json.GetProperty("byDay")[1].GetProperty("date").ValueKind.Should().Be(JsonValueKind.Null);
+        json.GetProperty("phases").EnumerateArray().Select(phase => phase.GetProperty("buyBy").ValueKind).Should().EndWith(JsonValueKind.Null);
     }
 
     [Fact]

@@ -124,6 +124,25 @@ public sealed class HousingCommandTests : IDisposable
         binding.Should().OnlyContain(row => row.GetProperty("verdict").GetString()!.EndsWith(LimitVerdict.NotLegalAdvice));
     }
 
+    [Fact]
+    public void A_limit_on_nitrogen_that_lets_no_bird_be_kept_gives_none_and_no_land_for_it()
+    {
+        string[] words = ["pasture", "--birds", "240", "--shelter-area", "120ft2", "--moves", "1", "--days", "35d", "--n-per-bird", "55g", "--limit", "0.01kg/ha"];
+
+        (Number(Json(words), "birdsPerHectareYear"), Number(Json(words), "areaPerBirdM2")).Should().Be((0, null));
+        ConsoleRun run = ConsoleRun.Of(words);
+        run.Exit.Should().Be(0, run.Errors);
+        run.Output.Should().MatchRegex(@"\| most birds a year under your limit \| +0 \|").And.NotContain("land of each");
+    }
+
+    [Theory]
+    [InlineData("--crates-per-load: \"x\" is not a number of crates; expected a whole number of 1 or more", "--crates-per-load", "x")]
+    [InlineData("--temp: \"-70C\" is out of range; expected -60 C to 60 C", "--temp", "-70C")]
+    [InlineData("--heat-above: \"-30C\" is out of range; expected -20 C to 60 C", "--temp", "20C", "--heat-above", "-30C", "--fewer", "10%")]
+    public void A_refusal_names_what_was_typed_and_the_bounds_that_hold(string message, params string[] words) =>
+        ConsoleRun.Of(["crates", "--weight", "2kg", "--crate-length", "97cm", "--crate-width", "58cm", "--standard", "germany", .. words])
+            .Should().Be(new ConsoleRun(2, "", message + "\n"));
+
     [Theory]
     [InlineData("brooder", "--chicks", "0", "--age", "3")]
     [InlineData("pasture", "--birds", "10", "--shelter-area", "10m2", "--moves", "1,2", "--days", "28d")]
@@ -133,6 +152,7 @@ public sealed class HousingCommandTests : IDisposable
     [InlineData("crates", "--weight", "2kg", "--crate-length", "97cm", "--crate-width", "58cm", "--standard", "germany", "--heat-above", "24C")]
     [InlineData("air", "--birds", "10", "--weight", "2kg", "--inside-co2", "300ppm", "--outside-co2", "400ppm")]
     [InlineData("air", "--birds", "10", "--weight", "2kg", "--light", "25h")]
+    [InlineData("air", "--birds", "10", "--weight", "2kg", "--area", "0m2")]
     [InlineData("standards", "--how-known", "hearsay")]
     public void Wrong_words_are_refused_with_exit_2(string command, params string[] words)
     {

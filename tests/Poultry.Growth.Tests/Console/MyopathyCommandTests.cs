@@ -119,6 +119,20 @@ public sealed class MyopathyCommandTests : IDisposable
         ConsoleRun.Of(words).Output.Should().StartWith("No number of birds is enough");
     }
 
+    [Fact]
+    public void Shares_and_birds_above_ten_are_written_out()
+    {
+        ConsoleRun.Of("myopathy", "inspect", "--prevalence", "100%", "--detection", "50%", "--correlation", "0.1").Output
+            .Should().StartWith("Birds to open to find lesions of 100 % of birds with a chance of 95.0 %: 5\n");
+        ConsoleRun.Of("myopathy", "inspect", "--opened", "20", "--found", "20").Output.Should().Contain("20 of 20 birds, 100 % (");
+    }
+
+    [Theory]
+    [InlineData("--live: \"1g\" is out of range; expected 10g to 20kg", "risk", "--birds", "300", "--kill-age", "56d", "--live", "1g")]
+    [InlineData("--found: \"1.5\" is not a number of birds; expected a whole number of 0 or more", "inspect", "--opened", "10", "--found", "1.5")]
+    public void What_no_flock_has_is_refused(string message, params string[] words) =>
+        ConsoleRun.Of(["myopathy", .. words]).Should().Be(new ConsoleRun(2, "", message + "\n"));
+
     [Theory]
     [InlineData("risk", "--birds", "300", "--kill-age", "56d")]
     [InlineData("inspect", "--prevalence", "1%")]

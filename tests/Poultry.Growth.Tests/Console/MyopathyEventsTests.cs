@@ -96,6 +96,17 @@ public sealed class MyopathyEventsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_said_twice_is_refused_and_not_added_up()
+    {
+        string[] killed = ["--killed", "2027-06-06", "--hatched", "2027-04-11", "--sex", "mixed"];
+
+        ConsoleRun.Of("myopathy", "events", "--kill-age", "56d", "--event", "age=45d", "--move", "1=40d", "--move", "1=41d").Should().Be(
+            new ConsoleRun(2, "", "--move: \"1=41d\" moves a disturbance a second time; expected each once\n"));
+        ConsoleRun.Of(["myopathy", "date", "--found", "I=2,red=5", .. killed]).Should().Be(
+            new ConsoleRun(2, "", "--found: \"red=5\" counts a look a second time; expected each look once\n"));
+    }
+
+    [Fact]
     public void A_question_is_expected()
     {
         ConsoleRun.Of("myopathy").ErrorLines[0].Should().Be("myopathy: which question? Expected risk, events, date, inspect or learn.");

@@ -11,6 +11,7 @@ public sealed class OptionTests
     [InlineData("--target", "0kg", "--target: \"0kg\" is out of range; expected a weight above 0")]
     [InlineData("--target", "heavy", "--target: \"heavy\" does not start with a number; expected a weight with g, kg, lb or oz, as in 2.6kg or 5lb11oz")]
     [InlineData("--hatch-weight", "42", "--hatch-weight: \"42\" has no unit; expected a weight with g, kg, lb or oz, as in 2.6kg or 5lb11oz")]
+    [InlineData("--hatch-weight", "0.1g", "--hatch-weight: \"0.1g\" is out of range; expected 20g to 80g")]
     [InlineData("--at", "49", "--at: \"49\" has no unit; expected an age with d or wk, as in 42d")]
     [InlineData("--at", "49,5d", "--at: \"49,5d\" has a decimal comma; write \"49.5d\"")]
     [InlineData("--at", "42d,x", "--at: \"x\" does not start with a number; expected an age with d or wk, as in 42d")]
@@ -53,6 +54,7 @@ public sealed class OptionTests
     [Theory]
     [InlineData("--flock", "many", "--flock: \"many\" is not a number of birds; expected a whole number of 1 or more")]
     [InlineData("--flock", "0", "--flock: \"0\" is not a number of birds; expected a whole number of 1 or more")]
+    [InlineData("--flock", "2147483647", "--flock: \"2147483647\" is not a number of birds; expected a whole number of 1 or more")]
     [InlineData("--within", "5", "--within: \"5\" has no unit; expected a share with %, as in 5%")]
     [InlineData("--within", "60%", "--within: \"60%\" is out of range; expected 0.1 % to 50 %")]
     public void An_option_of_weigh_that_cannot_be_read_is_told(string option, string word, string message) =>

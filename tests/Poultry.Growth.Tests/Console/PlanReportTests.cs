@@ -4,7 +4,7 @@ using System.Xml.Linq;
 namespace Poultry.Growth.Tests.ConsoleRuns;
 
 /// <summary>The page of a plan: one file that stands by itself, says what it shows, reads on a phone and on paper, and comes out the same again.</summary>
-public sealed class PlanReportTests(PlanReportTests.Demo demo) : IClassFixture<PlanReportTests.Demo>, IDisposable
+public sealed class PlanReportTests(PlanReportDemo demo) : IClassFixture<PlanReportDemo>, IDisposable
 {
     private readonly Scratch scratch = new();
 
@@ -115,7 +115,7 @@ public sealed class PlanReportTests(PlanReportTests.Demo demo) : IClassFixture<P
     [Fact]
     public void A_name_that_cannot_be_printed_is_refused()
     {
-        ConsoleRun run = ConsoleRun.Of("plan", Batch(text => text.Replace("\"Meadow 3\"", "\"Mea\\u0001dow\"", StringComparison.Ordinal)), "--report", scratch.PathOf("new.html"));
+        ConsoleRun run = ConsoleRun.Of("plan", scratch.Batch(text => text.Replace("\"Meadow 3\"", "\"Mea\\u0001dow\"", StringComparison.Ordinal)), "--report", scratch.PathOf("new.html"));
 
         run.Exit.Should().Be(2);
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain("name \"Mea?dow\" holds a sign that cannot be printed; expected ");
@@ -134,7 +134,7 @@ public sealed class PlanReportTests(PlanReportTests.Demo demo) : IClassFixture<P
     [Fact]
     public void What_a_batch_does_not_say_is_left_out()
     {
-        ReportPages page = Report(Batch(text =>
+        ReportPages page = Report(scratch.Batch(text =>
         {
             string[] lines = [.. text.Split('\n').Where(line => !line.Contains("\"shelters\"", StringComparison.Ordinal) && !line.Contains("2027-06-01\"", StringComparison.Ordinal) && !line.Contains("2027-06-15\"", StringComparison.Ordinal))];
             return string.Join('\n', lines).Replace(", \"wantedFrom\": \"2.3kg\", \"wantedTo\": \"3.2kg\"", "", StringComparison.Ordinal).Replace("\"weighIns\": \"meadow-batch.csv\", ", "", StringComparison.Ordinal);
@@ -166,7 +166,7 @@ public sealed class PlanReportTests(PlanReportTests.Demo demo) : IClassFixture<P
     [Fact]
     public void Only_an_earlier_report_is_replaced()
     {
-        string batch = Batch(text => text);
+        string batch = scratch.Batch(text => text);
         string own = scratch.Write("own.html", "<!DOCTYPE html>\n<html></html>");
         string input = scratch.PathOf("batch.html");
         File.Copy(batch, input);
@@ -186,56 +186,5 @@ public sealed class PlanReportTests(PlanReportTests.Demo demo) : IClassFixture<P
         scratch.Names().Should().Equal(names, "nothing unfinished is left");
     }
 
-    private ReportPages Report(string batch, params string[] words) => Report(scratch, batch, words);
-
-    private string Batch(Func<string, string> change) => Batch(scratch, change);
-
-    private static ReportPages Report(Scratch scratch, string batch, params string[] words)
-    {
-        string path = scratch.PathOf("page.html");
-        ConsoleRun run = ConsoleRun.Of(["plan", batch, "--draws", "100", "--report", path, .. words]);
-        run.Exit.Should().Be(0, run.Errors);
-        return ReportPages.Read(path);
-    }
-
-    /// <summary>The demo batch, changed, in a folder of its own with the files that it names.</summary>
-    private static string Batch(Scratch scratch, Func<string, string> change)
-    {
-        string data = Path.GetDirectoryName(ConsoleRun.Demo)!;
-        foreach (string file in Directory.EnumerateFiles(data, "meadow-*.csv"))
-        {
-            File.Copy(file, scratch.PathOf(Path.GetFileName(file)), overwrite: true);
-        }
-
-        return scratch.Write("batch.json", change(File.ReadAllText(Path.Combine(data, "meadow-batch.json"))));
-    }
-
-    /// <summary>The demo batch's page, and one with names that look like markup, five days and pounds: each written once.</summary>
-    public sealed class Demo : IDisposable
-    {
-        private readonly Scratch scratch = new();
-
-        public Demo()
-        {
-            string path = scratch.PathOf("demo.html");
-            ConsoleRun run = ConsoleRun.Of("plan", Repository.PathOf("samples/Poultry.Growth.Calculators/data/meadow-batch.json"), "--draws", "300", "--json", "--report", path);
-            run.Exit.Should().Be(0, run.Errors);
-            (Json, Bytes, Page) = (run.Json, File.ReadAllBytes(path), ReportPages.Read(path));
-            string other = Batch(scratch, text => text
-                .Replace("\"Meadow 3\"", "\"<b>&\\\"'</b><script>\"", StringComparison.Ordinal)
-                .Replace("\"name\": \"starter\"", "\"name\": \"<i>a & long name of a feed</i>\"", StringComparison.Ordinal)
-                .Replace("\"dates\": [", "\"dates\": [ { \"date\": \"2027-06-03\" }, { \"date\": \"2027-06-04\" },", StringComparison.Ordinal));
-            Other = Report(scratch, other, "--units", "us", "--every-day", "--split", "any");
-        }
-
-        internal ReportPages Page { get; }
-
-        internal ReportPages Other { get; }
-
-        internal System.Text.Json.JsonElement Json { get; }
-
-        internal byte[] Bytes { get; }
-
-        public void Dispose() => scratch.Dispose();
-    }
+    private ReportPages Report(string batch, params string[] words) => PlanReportDemo.Report(scratch, batch, words);
 }

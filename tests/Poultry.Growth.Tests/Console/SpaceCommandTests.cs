@@ -132,6 +132,8 @@ public sealed class SpaceCommandTests : IDisposable
 
     [Theory]
     [InlineData("--weight: is missing; expected a weight, a FILE of weigh-ins, or --prior", "--area", "10m2")]
+    [InlineData("--age: lies beyond the projection, which ends at 120 d; expected an age up to that", "--area", "10m2", "--birds", "90", "--prior", "fast-outdoor", "--age", "121d")]
+    [InlineData("--risk: \"100%\" is out of range; expected 0 % to 99 %", "--area", "10m2", "--weight", "2kg", "--risk", "100%")]
     [InlineData("--standard: \"nonesuch\" is part of no instrument's name; expected one that the command standards lists, or a file that ends in .csv", "--area", "10m2", "--weight", "2kg", "--standard", "nonesuch")]
     [InlineData("--meets: \"nothing\" is the condition of no limit; expected a code that the answer names, as in annex-ii", "--area", "10m2", "--weight", "2kg", "--meets", "nothing")]
     [InlineData("--earlier: is given another number of times than twice; expected the two batches before", "--area", "10m2", "--weight", "2kg", "--earlier", "30kg/m2")]
@@ -142,6 +144,15 @@ public sealed class SpaceCommandTests : IDisposable
 
         (run.Exit, run.Output).Should().Be((2, ""));
         run.ErrorLines.Should().Equal(message);
+    }
+
+    [Fact]
+    public void Weigh_ins_of_the_other_sex_are_refused()
+    {
+        string pullets = scratch.Write("pullets.csv", "age_d,weight_g,sex\n14,400,female\n14,380,female\n");
+
+        ConsoleRun.Of("space", pullets, "--area", "10m2", "--birds", "50", "--sex", "male").Should().Be(
+            new ConsoleRun(2, "", "--sex: the file holds weigh-ins of the other sex; expected mixed, or a file without them\n"));
     }
 
     [Fact]

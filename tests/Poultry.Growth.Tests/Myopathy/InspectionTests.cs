@@ -36,6 +36,16 @@ public class InspectionTests
         BirdsToOpen.ToFind(BirdPrevalence.FromPercent(0.5), 0.99, detection: Probability.FromPercent(50), intraclassCorrelation: 0.3).Reason.Should().Be("it takes more than 100000 birds");
     }
 
+    /// <summary>A beta-binomial with all affected is no distribution; what is overlooked is left: 0.5^5 is 3 %.</summary>
+    [Fact]
+    public void Where_every_bird_is_affected_being_alike_changes_nothing()
+    {
+        BirdsToOpen all = BirdsToOpen.ToFind(BirdPrevalence.FromPercent(100), 0.95, detection: Probability.FromPercent(50), intraclassCorrelation: 0.1);
+
+        (all.Birds, all.ChanceOfNone.Fraction).Should().Be((5, 1.0 / 32));
+        BirdsToOpen.ToFind(BirdPrevalence.FromPercent(100), 0.95, flock: 300, detection: Probability.FromPercent(50), intraclassCorrelation: 0.1).Birds.Should().Be(5);
+    }
+
     [Fact]
     public void Zero_of_300_still_allows_one_percent() => FoundShare.Of(0, 300, 0.90).ClopperPearson.High!.Value.Percent.Should().BeApproximately(1, 0.01);
 

@@ -57,8 +57,11 @@ public sealed class BirdsToOpen
         Require.Share(confidenceLevel);
         Require.Positive(seen, "", nameof(detection));
         Require.Between(intraclassCorrelation, 0, 1 - 1e-9, "");
-        int most = flock is { } birds ? Require.AtLeast(birds, 1, nameof(flock)) : intraclassCorrelation > 0 && seen < 1 ? MostClusteredWithMisses : int.MaxValue;
-        Func<int, double> none = intraclassCorrelation > 0 ? Clustered(p, seen, intraclassCorrelation)
+
+        // Where every bird is affected none is more like another.
+        bool isClustered = intraclassCorrelation > 0 && p < 1;
+        int most = flock is { } birds ? Require.AtLeast(birds, 1, nameof(flock)) : isClustered && seen < 1 ? MostClusteredWithMisses : int.MaxValue;
+        Func<int, double> none = isClustered ? Clustered(p, seen, intraclassCorrelation)
             : flock is { } all ? OfFlock(p, seen, all)
             : n => Math.Pow(1 - (seen * p), n);
         return Search(none, confidenceLevel, most, flock is not null);

@@ -1,0 +1,109 @@
+using Poultry.Growth.Evidence;
+using Poultry.Growth.Fitting;
+using Poultry.Growth.Primitives;
+using Poultry.Growth.Weighing;
+
+namespace Poultry.Growth.Tests.Fitting;
+
+/// <summary>The answers of a projection fit each other: mean, bird, bands, chances, ages, and the worth of a weigh-in.</summary>
+public sealed class ProjectionAnswerTests
+{
+    private static readonly Projection CheckCase = Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
+    private static readonly Age EightWeeks = Age.FromWeeks(8);
+
+    /// <summary>The same share the other way round: not birds about a curve that is in doubt, but a curve in doubt about each of many kinds of bird.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(3)]
+    public void The_share_of_birds_above_a_weight_is_that_of_the_curve_for_every_kind_of_bird(int weighIns)
+    {
+        Projection projection = weighIns == 0 ? Projection.Of(ProjectionCases.Measured) : Projection.Of(WeighInSeries.Of(ProjectionCases.CheckCase.Take(weighIns)), ProjectionCases.Measured);
+        foreach (double kilograms in (double[])[2.5, 3.3, 4, 4.7, 6])
+        {
+            double sum = 0, weights = 0;
+            for (double z = -6; z <= 6; z += 0.02)
+            {
+                double weight = Math.Exp(-z * z / 2);
+                double chance = projection.ChanceMeanReaches(Mass.FromKilograms(kilograms / (1 + (projection.CoefficientOfVariation * z))), EightWeeks).Fraction;
+                (sum, weights) = (sum + (weight * chance), weights + weight);
+            }
+
+            projection.ShareAbove(Mass.FromKilograms(kilograms), EightWeeks).Fraction.Should().BeApproximately(sum / weights, 2e-4);
+        }
+    }
+
+    [Fact]
+    public void A_bird_is_less_sure_than_a_weigh_in_and_that_less_than_the_mean()
+    {
+        double Width(Estimate<Mass> estimate) => (estimate.Interval.High!.Value - estimate.Interval.Low!.Value).Kilograms;
+
+        Width(CheckCase.MeanAt(EightWeeks)).Should().BeLessThan(Width(CheckCase.NextWeighInAt(EightWeeks, 100)));
+        Width(CheckCase.NextWeighInAt(EightWeeks, 100)).Should().BeLessThan(Width(CheckCase.NextWeighInAt(EightWeeks, 5)));
+        Width(CheckCase.NextWeighInAt(EightWeeks, 5)).Should().BeLessThan(Width(CheckCase.BirdAt(EightWeeks)));
+    }
+
+    [Fact]
+    public void Bands_sum_to_1_and_agree_with_a_bird_picked_at_random()
+    {
+        Estimate<Mass> bird = CheckCase.BirdAt(EightWeeks);
+        IReadOnlyList<WeightBand> bands = CheckCase.ShareInBands(EightWeeks, bird.Interval.Low!.Value, bird.Value, bird.Interval.High!.Value);
+
+        bands.Sum(band => band.Share.Fraction).Should().BeApproximately(1, 1e-12);
+        bands.Select(band => band.Share.Fraction).Zip([0.05, 0.45, 0.45, 0.05], (ours, asked) => Math.Abs(ours - asked)).Max().Should().BeLessThan(1e-9);
+        CheckCase.ShareAbove(bird.Value, EightWeeks).Fraction.Should().BeApproximately(0.5, 1e-9);
+        bands[0].ToString().Should().StartWith("below ").And.EndWith(": 5 %");
+    }
+
+    [Fact]
+    public void The_chance_of_a_weight_is_one_half_at_the_median_and_one_in_twenty_at_the_upper_limit()
+    {
+        Estimate<Mass> mean = CheckCase.MeanAt(EightWeeks);
+
+        CheckCase.ChanceMeanReaches(mean.Value, EightWeeks).Fraction.Should().BeApproximately(0.5, 1e-9);
+        CheckCase.ChanceMeanReaches(mean.Interval.High!.Value, EightWeeks).Fraction.Should().BeApproximately(0.05, 1e-9);
+    }
+
+    [Fact]
+    public void The_age_of_a_weight_is_when_median_and_limits_have_it()
+    {
+        Mass weight = Mass.FromKilograms(3.2);
+        Estimate<Age> age = CheckCase.AgeAt(weight)!;
+
+        CheckCase.MeanAt(age.Value).Value.Kilograms.Should().BeApproximately(3.2, 1e-6);
+        CheckCase.MeanAt(age.Interval.Low!.Value).Interval.High!.Value.Kilograms.Should().BeApproximately(3.2, 1e-6);
+        CheckCase.MeanAt(age.Interval.High!.Value).Interval.Low!.Value.Kilograms.Should().BeApproximately(3.2, 1e-6);
+    }
+
+    [Fact]
+    public void A_weight_that_may_never_come_has_an_open_age_and_one_that_will_not_has_none()
+    {
+        CheckCase.AgeAt(Mass.FromKilograms(6.5))!.Interval.High.Should().BeNull();
+        CheckCase.AgeAt(Mass.FromKilograms(60)).Should().BeNull();
+    }
+
+    /// <summary>One sex, normal: 84.13 % of the birds weigh as much when the mean is 1/(1 - c) times the weight, c = .10.</summary>
+    [Fact]
+    public void A_share_of_the_birds_comes_later_than_the_mean()
+    {
+        Estimate<Age> most = CheckCase.AgeWhenShareReaches(Probability.FromFraction(0.8413447461), Mass.FromKilograms(2.7))!;
+
+        most.Value.Days.Should().BeApproximately(CheckCase.AgeAt(Mass.FromKilograms(3.0))!.Value.Days, 1e-4);
+    }
+
+    [Fact]
+    public void Uniformity_of_one_sex_is_that_of_the_normal_curve() =>
+        CheckCase.UniformityAt(EightWeeks).Fraction.Should().BeApproximately(0.6827, 0.00005, "growth evidence: CV 10 %, 68.3 %");
+
+    [Fact]
+    public void A_further_weigh_in_narrows_and_a_later_and_larger_one_more()
+    {
+        double Then(double days, int birds) => CheckCase.WeighInValue(Age.FromDays(days), birds, EightWeeks).WidthThenFraction;
+        WeighInWorth worth = CheckCase.WeighInValue(Age.FromDays(42), 30, EightWeeks);
+        Estimate<Mass> now = CheckCase.MeanAt(EightWeeks);
+
+        worth.WidthNowFraction.Should().BeApproximately((now.Interval.High!.Value - now.Interval.Low!.Value).Kilograms / now.Value.Kilograms, 1e-9);
+        Then(35, 30).Should().BeLessThan(worth.WidthNowFraction).And.BeGreaterThan(Then(42, 30));
+        Then(42, 30).Should().BeGreaterThan(Then(49, 30));
+        Then(42, 5).Should().BeGreaterThan(Then(42, 100));
+    }
+}
