@@ -26,7 +26,8 @@ internal static class BandSeries
         AreaSeries band = new() { Title = title, Color = OxyColors.Transparent, Fill = OxyColor.FromAColor(alpha, ChartStyle.Curve), RenderInLegend = title is not null };
         foreach (ProjectedWeight point in at)
         {
-            band.Points.Add(new DataPoint(point.Age.Days, units.Of(interval(point).Low!.Value)));
+            // An open lower limit reaches down to no weight.
+            band.Points.Add(new DataPoint(point.Age.Days, units.Of(interval(point).Low ?? Mass.Zero)));
             band.Points2.Add(new DataPoint(point.Age.Days, units.Of(interval(point).High!.Value)));
         }
 

@@ -49,7 +49,7 @@ internal static class GrowthChart
 
         string projected = string.Join(" ", answer.Projections.Select(at => (at.Beyond is null ? "Curve at " : "Beyond the last weigh-in, at ") + at.Age
             + ": mean " + Weight(at.Mean.Value, units) + ", " + Numbers.Percent(answer.Level) + " % interval "
-            + Weight(at.Mean.Interval.Low!.Value, units) + " to " + Weight(at.Mean.Interval.High!.Value, units) + "."));
+            + (at.Mean.Interval.Low is { } low ? Weight(low, units) : "open") + " to " + Weight(at.Mean.Interval.High!.Value, units) + "."));
         string caution = answer.Beyond is { } beyond ? " " + beyond.Text : "";
         return SvgChart.Of(plot, name + " of live weight by age", Description(answer.Fit.WeighIns, units) + " " + projected + caution);
     }

@@ -48,5 +48,5 @@ internal static class ProjectionTables
     }
 
     private static double HalfWidth(Interval<Mass> interval, Page page) =>
-        (page.Units.Of(interval.High!.Value) - page.Units.Of(interval.Low!.Value)) / 2;
+        (page.Units.Of(interval.High!.Value) - page.Units.Of(interval.Low ?? Mass.Zero)) / 2;
 }

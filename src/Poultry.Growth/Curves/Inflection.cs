@@ -19,7 +19,7 @@ public sealed class Inflection
     /// <summary>The highest gain a day.</summary>
     public MassFlow Gain { get; }
 
-    /// <summary>As in <c>39.3 d, 2.68 kg, 105.8 g/d</c>, in every culture.</summary>
+    /// <summary>As in <c>39.3 d, 2.683 kg (5.92 lb), 105.8 g (3.73 oz) a day</c>, in every culture.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Age.Days:0.#} d, {Weight.Kilograms:0.##} kg, {Gain.GramsPerDay:0.#} g/d");
+        string.Create(CultureInfo.InvariantCulture, $"{Age.Days:0.#} d, {WeightText.Of(Weight.Kilograms)}, {WeightText.Of(Gain.KilogramsPerDay)} a day");
 }

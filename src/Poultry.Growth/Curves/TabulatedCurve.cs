@@ -130,7 +130,7 @@ public sealed class TabulatedCurve : GrowthCurve
                 throw new ArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The weight falls from {kilograms[i - 1]} kg at {days[i - 1]} d to {kilograms[i]} kg at {days[i]} d; expected no fall."),
+                        $"The weight falls from {WeightText.Of(kilograms[i - 1])} at {days[i - 1]} d to {WeightText.Of(kilograms[i])} at {days[i]} d; expected no fall."),
                     argument);
             }
         }

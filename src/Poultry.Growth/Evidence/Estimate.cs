@@ -34,7 +34,6 @@ public sealed class Estimate<T>
     /// <summary>What to mind before acting on it.</summary>
     public IReadOnlyList<Caution> Cautions { get; }
 
-    /// <summary>Value and interval in one line, as in <c>2.54 kg (90 %: 2.41 to 2.68)</c>, in every culture.</summary>
-    public override string ToString() =>
-        Interval<T>.Number(Value) + Interval<T>.Unit + " (" + Interval.Percent + ": " + Interval.Bounds + ")";
+    /// <summary>Value and interval in one line, as in <c>2.54 kg (5.6 lb; 90 %: 2.41 to 2.68 kg, 5.313 to 5.908 lb)</c> or <c>47.9 d (90 %: 45.3 to 52.1)</c>, in every culture.</summary>
+    public override string ToString() => RangeText<T>.Around(Value, Interval.Percent + ": ", Interval.Low, Interval.High);
 }

@@ -28,12 +28,9 @@ public sealed class PhaseFeed
     /// <summary>What the bags cost, or the loose feed; null where no price is known.</summary>
     public Money? Cost => Phase.Price?.For(Bags is { } bags ? Phase.Bag!.Value * bags : Feed.Value);
 
-    /// <summary>As in <c>starter: 312 kg, 14 bags</c>, in every culture.</summary>
-    public override string ToString()
-    {
-        string bags = Bags is { } count ? string.Create(CultureInfo.InvariantCulture, $", {count} bags") : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{Phase.Name}: {Feed.Value.Kilograms:0} kg{bags}");
-    }
+    /// <summary>As in <c>starter: 312 kg (688 lb), 14 bags</c>, in every culture.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Phase.Name}: {Feed.Value.Kilograms:0} kg ({Feed.Value.Pounds:0} lb)") + (Bags is { } count ? ", " + CountText.Of(count, "bag") : "");
 
     private static Duration OrderTime(FeedPhase phase, Age ageAtPlacement) =>
         Duration.FromDays(Math.Max(0, (phase.From - ageAtPlacement).Days) - phase.DeliveryTime.Days);

@@ -89,6 +89,9 @@ public sealed class ErrorModel
         _ => null,
     };
 
+    /// <summary>CV between birds as a fraction: stated, else that of the birds weighed, else assumed.</summary>
+    internal double BirdSpread(WeighInSeries weighIns) => CoefficientOfVariation ?? weighIns.PooledCoefficientOfVariation ?? AssumedCoefficientOfVariation;
+
     /// <summary>What a weigh-in counts in the sum of squares, the squares within it that count too, and how many observations it stands for.</summary>
     /// <param name="weighIn">The weigh-in.</param>
     /// <param name="birdSpread">CV between birds.</param>

@@ -32,7 +32,7 @@ internal static class FitCautions
         {
             cautions.Add(new("few-weigh-ins", string.Create(
                 CultureInfo.InvariantCulture,
-                $"Only {numbers.DegreesOfFreedom:0} observations more than parameters: how well the curve fits can hardly be judged.")));
+                $"Only {CountText.Of((long)numbers.DegreesOfFreedom, "observation")} more than parameters: how well the curve fits can hardly be judged.")));
         }
 
         if (fit.Errors is { IsKnown: true, CoefficientOfVariation: null } && fit.WeighIns.PooledCoefficientOfVariation is null)
@@ -81,7 +81,7 @@ internal static class FitCautions
 
     /// <summary>
     /// The chance of means so far from the curve, given how far birds lie apart: an F test of lack of fit where birds were weighed singly or
-    /// with SD, a chi-square test where the scatter is known; null where neither can be made.
+    /// with SD, a chi-square test where the scatter is known; null where neither can be made, as where all birds of a weigh-in weigh the same.
     /// </summary>
     private static double? ScatterChance(GrowthFit fit, FitNumbers numbers, FittedShape shape)
     {
@@ -109,6 +109,6 @@ internal static class FitCautions
             return Distributions.ChiSquareUpperTail(numbers.Scatter, spare);
         }
 
-        return birdsToSpare >= 5 ? Distributions.FUpperTail(between / spare / (within / birdsToSpare), spare, birdsToSpare) : null;
+        return birdsToSpare >= 5 && within > 0 ? Distributions.FUpperTail(between / spare / (within / birdsToSpare), spare, birdsToSpare) : null;
     }
 }

@@ -17,7 +17,7 @@ internal static class FitPrediction
 
     /// <summary>
     /// An estimate at an age, with the deviation of what is predicted beside the error of the curve. Under equal variance the interval is
-    /// symmetric in kg, else in the logarithm: the error is a share of the weight.
+    /// symmetric in kg, and open below where it would reach 0; else in the logarithm: the error is a share of the weight.
     /// </summary>
     public static Estimate<Mass> At(GrowthFit fit, Age age, double level, Func<double, double> deviation)
     {
@@ -29,7 +29,7 @@ internal static class FitPrediction
         (double low, double high) = Bounds(fit.Errors, kilograms, reach);
         return new Estimate<Mass>(
             Mass.FromKilograms(kilograms),
-            Interval<Mass>.Of(Mass.FromKilograms(low), Mass.FromKilograms(high), level),
+            Interval<Mass>.Of(low > 0 ? Mass.FromKilograms(low) : null, Mass.FromKilograms(high), level),
             fit.Family.Model,
             FitCautions.At(fit, age.Days));
     }
@@ -41,7 +41,7 @@ internal static class FitPrediction
         double sigma = fit.Found().Numbers.Sigma;
         if (errors.IsKnown)
         {
-            double spread = BirdSpread(fit);
+            double spread = errors.BirdSpread(fit.WeighIns);
             return kilograms * Math.Sqrt((spread * spread / birds) + (errors.WeighInError * errors.WeighInError));
         }
 
@@ -68,13 +68,19 @@ internal static class FitPrediction
         double quantile = numbers.Quantile(level);
         LimitLine upper = new(shape, fit.Errors, quantile, target);
         LimitLine lower = new(shape, fit.Errors, -quantile, target);
-        double low = 0;
-        if (upper.At(0) < 0)
+
+        // Weights that lie on the curve to the last digit leave no room: there both limits are the age itself, by rounding on either side of it.
+        double low = age.Days;
+        if (upper.At(0) >= 0)
+        {
+            low = 0;
+        }
+        else if (upper.At(age.Days) > 0)
         {
             RootFinding.Bracketed(ref upper, 0, age.Days, RootTolerance, out low);
         }
 
-        double? high = null;
+        double? high = lower.At(age.Days) >= 0 ? age.Days : null;
         for (double days = age.Days; high is null && days < age.Days + LongestWaitDays; days++)
         {
             if (lower.At(days + 1) >= 0 && RootFinding.Bracketed(ref lower, days, days + 1, RootTolerance, out double root))
@@ -111,9 +117,6 @@ internal static class FitPrediction
         : (kilograms * Math.Exp(-reach), kilograms * Math.Exp(reach));
 
     private static bool OnlySingleBirds(GrowthFit fit) => fit.WeighIns.All(weighIn => weighIn.Kind == WeighInKind.Birds);
-
-    private static double BirdSpread(GrowthFit fit) =>
-        fit.Errors.CoefficientOfVariation ?? fit.WeighIns.PooledCoefficientOfVariation ?? ErrorModel.AssumedCoefficientOfVariation;
 
     /// <summary>How far a limit of the mean lies above a weight, in kg.</summary>
     private readonly struct LimitLine(FittedShape shape, ErrorModel errors, double quantile, double target) : IScalarFunction

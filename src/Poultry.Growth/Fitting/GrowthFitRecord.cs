@@ -62,6 +62,11 @@ public sealed class GrowthFitRecord
             ?? throw new ArgumentException($"\"{Errors}\" is no error model of this library.", nameof(Errors));
         double hatchKilograms = HatchWeightKilograms is { } hatch ? Require.Positive(hatch, "kg", nameof(HatchWeightKilograms)) : 0;
         WeighInSeries weighIns = WeighInSeries.Of(WeighIns.Select(WeighIn.FromRecord));
+        if ((Require.Named(Status) == FitStatus.Converged) != (Curve is not null))
+        {
+            throw new ArgumentException($"The status is {Status}, and there is {(Curve is null ? "no" : "a")} curve; expected a curve where the fit converged, and only there.", nameof(Curve));
+        }
+
         FitOutcome outcome = Curve is not null
             ? Curve.Restore(family, hatchKilograms, weighIns.Count)
             : FitOutcome.Refused(Status, Reason).With(

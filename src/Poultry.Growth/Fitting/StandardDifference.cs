@@ -39,24 +39,20 @@ public sealed class StandardDifference
     /// </summary>
     public Estimate<Duration>? Ahead { get; }
 
-    /// <summary>One line, as in <c>28 d: 0.141 kg behind the standard (90 %: -0.181 to -0.099 kg), 2.3 d (-3.0 to -1.6 d)</c>, in every culture.</summary>
+    /// <summary>One line, as in <c>28 d: 141 g (4.97 oz) behind the standard, 90 %: -181 g (-6.38 oz) to -99 g (-3.49 oz); 2.3 d behind (-3.0 to -1.6 d)</c>, in every culture.</summary>
     public override string ToString()
     {
-        string weight = Difference is { } difference
-            ? Side(difference.Value.Kilograms, "0.###", " kg") + " the standard (" + Percent(difference.Interval) + ": "
-                + Bounds(difference.Interval.Low?.Kilograms, difference.Interval.High?.Kilograms, "0.000", " kg") + ")"
+        string weight = Difference is { Value.Kilograms: var kilograms, Interval: var interval }
+            ? WeightText.Of(Math.Abs(kilograms)) + (kilograms < 0 ? " behind" : " ahead of") + " the standard, " + interval.Percent + ": "
+                + Bound(interval.Low) + " to " + Bound(interval.High)
             : "the standard does not cover this age";
-        string time = Ahead is { } ahead
-            ? Side(ahead.Value.Days, "0.#", " d") + " (" + Bounds(ahead.Interval.Low?.Days, ahead.Interval.High?.Days, "0.0", " d") + ")"
+        string time = Ahead is { Value.Days: var days, Interval: var span }
+            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(days):0.#} d {(days < 0 ? "behind" : "ahead")} ({Bound(span.Low)} to {Bound(span.High)} d)")
             : "days unknown: the standard does not cover this weight";
         return Age + ": " + weight + "; " + time;
     }
 
-    private static string Percent(Interval<Mass> interval) => string.Create(CultureInfo.InvariantCulture, $"{100 * interval.Level:0.##} %");
+    private static string Bound(Mass? weight) => weight is { } known ? WeightText.Of(known.Kilograms) : "open";
 
-    private static string Side(double value, string format, string unit) =>
-        Math.Abs(value).ToString(format, CultureInfo.InvariantCulture) + unit + (value < 0 ? " behind" : " ahead of");
-
-    private static string Bounds(double? low, double? high, string format, string unit) =>
-        (low?.ToString(format, CultureInfo.InvariantCulture) ?? "open") + " to " + (high?.ToString(format, CultureInfo.InvariantCulture) ?? "open") + unit;
+    private static string Bound(Duration? time) => time is { } known ? string.Create(CultureInfo.InvariantCulture, $"{known.Days:0.0}") : "open";
 }

@@ -16,7 +16,7 @@ internal sealed class WeighInColumns
         (Count, Scale) = (weighIns.Count, errors.Scale);
         length = Lanes.Padded(Count);
         columns = new double[6 * length];
-        double birdSpread = errors.CoefficientOfVariation ?? weighIns.PooledCoefficientOfVariation ?? ErrorModel.AssumedCoefficientOfVariation;
+        double birdSpread = errors.BirdSpread(weighIns);
         for (int i = 0; i < Count; i++)
         {
             WeighIn weighIn = weighIns[i];

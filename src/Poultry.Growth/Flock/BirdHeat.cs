@@ -17,6 +17,9 @@ public sealed class BirdHeat
 
     private static ModelSymbol LiveWeight { get; } = new("M", "live weight", "kg");
 
+    private static Caution OutsideRange { get; } = new(
+        "bird-heat-outside-range", "The heat of birds was measured from " + WeightText.Of(0.1) + " to " + WeightText.Of(3.0) + "; this weight lies outside.");
+
     /// <summary>HP = 10.60 M^0.74 W: birds of 1982 to 2000. What to use.</summary>
     public static BirdHeat ChepeteXin2001 { get; } = new(10.60, 0.74, new(
         "bird-heat-1982-2000",
@@ -62,7 +65,8 @@ public sealed class BirdHeat
     /// <param name="liveWeight">Above 0; measured from 0.1 to 3 kg.</param>
     /// <param name="air">-20 to 40 °C.</param>
     /// <exception cref="ArgumentOutOfRangeException">The weight or the temperature is out of its range.</exception>
-    public HeatGivenOff At(Mass liveWeight, Temperature air) => HouseClimate.At(Total(liveWeight), air);
+    public HeatGivenOff At(Mass liveWeight, Temperature air) =>
+        HouseClimate.At(Total(liveWeight), air, Model.Ranges[0].Contains(liveWeight.Kilograms) ? [] : [OutsideRange]);
 
     /// <summary>The name of the model.</summary>
     public override string ToString() => Model.Name;

@@ -36,7 +36,7 @@ internal static class HouseClimate
     private static Caution OutsideRange { get; } = new(
         "house-heat-outside-range", "The relations for heat and moisture are meant for 10 to 35 °C (50 to 95 °F); this temperature lies outside.");
 
-    public static HeatGivenOff At(Power at20, Temperature air)
+    public static HeatGivenOff At(Power at20, Temperature air, IReadOnlyList<Caution> ofHeat)
     {
         double celsius = Require.Between(air.DegreesCelsius, -20, 40, "°C", nameof(air));
         double total = Total((double)at20.Watts, celsius);
@@ -45,7 +45,7 @@ internal static class HouseClimate
             Power.FromWatts(total),
             Power.FromWatts(sensible),
             MassFlow.FromKilogramsPerHour((total - sensible) / WattHoursPerKilogramOfWater),
-            Model.Ranges[0].Contains(celsius) ? [FromMemory] : [FromMemory, OutsideRange]);
+            [.. ofHeat, FromMemory, .. Model.Ranges[0].Contains(celsius) ? Array.Empty<Caution>() : [OutsideRange]]);
     }
 
     /// <summary>total = HP20 (1000 + 20 (20 - T))/1000.</summary>

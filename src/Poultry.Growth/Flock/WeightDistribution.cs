@@ -61,7 +61,7 @@ public sealed class WeightDistribution
                 double off = means[i] - MeanKilograms;
                 (double a, double b) = ((lowest - means[i]) / deviations[i], (highest - means[i]) / deviations[i]);
                 (double atA, double atB) = (Distributions.NormalDensity(a), Distributions.NormalDensity(b));
-                double part = Distributions.NormalProbability(b) - Distributions.NormalProbability(a);
+                double part = Between(a, b);
                 squares += shares[i]
                     * ((deviations[i] * deviations[i] * (part + Tail(a, atA) - Tail(b, atB))) + (2 * off * deviations[i] * (atA - atB)) + (off * off * part));
             }
@@ -135,7 +135,7 @@ public sealed class WeightDistribution
         for (int i = 0; i < means.Length; i++)
         {
             (double from, double to) = ((low - means[i]) / deviations[i], (high - means[i]) / deviations[i]);
-            double part = Distributions.NormalProbability(to) - Distributions.NormalProbability(from);
+            double part = Between(from, to);
             birds += shares[i] * part;
 
             // The integral of w over the part is mean * part - deviation * (phi(to) - phi(from)).
@@ -144,6 +144,11 @@ public sealed class WeightDistribution
 
         return (birds, kilograms);
     }
+
+    /// <summary>The share of a normal between two points in standard deviations; beyond the middle by the upper tail, which keeps the digits of few birds.</summary>
+    private static double Between(double from, double to) => from > 0
+        ? Distributions.NormalProbability(-from) - Distributions.NormalProbability(-to)
+        : Distributions.NormalProbability(to) - Distributions.NormalProbability(from);
 
     private NormalMixture Mixture(Span<double> room)
     {

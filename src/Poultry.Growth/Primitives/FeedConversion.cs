@@ -22,9 +22,7 @@ public sealed class FeedConversion : IEquatable<FeedConversion>, IComparable<Fee
     /// <param name="ratio">Feed over weight, above 0.</param>
     /// <param name="basis">What the feed was divided by.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or no known basis.</exception>
-    public static FeedConversion Of(double ratio, FeedConversionBasis basis) => Enum.IsDefined(basis)
-        ? new(Require.Positive(ratio, ""), basis)
-        : throw new ArgumentOutOfRangeException(nameof(basis), "Not a basis; expected a named value of FeedConversionBasis.");
+    public static FeedConversion Of(double ratio, FeedConversionBasis basis) => new(Require.Positive(ratio, ""), Require.Named(basis));
 
     /// <summary>A conversion from feed and weight.</summary>
     /// <param name="feed">Feed eaten, above 0.</param>

@@ -25,13 +25,18 @@ public sealed class Interval<T> : IEquatable<Interval<T>>
     /// <param name="high">Upper bound, or null where it is open; not below <paramref name="low"/>.</param>
     /// <param name="level">The chance claimed, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1.</exception>
-    /// <exception cref="ArgumentException">The bounds are crossed.</exception>
+    /// <exception cref="ArgumentException">The bounds are crossed, or one is not a number.</exception>
     public static Interval<T> Of(T? low, T? high, double level)
     {
         Require.Share(level);
         if (low is { } from && high is { } to && from.CompareTo(to) > 0)
         {
             throw new ArgumentException("The lower bound lies above the upper bound.", nameof(low));
+        }
+
+        if ((object?)low is double.NaN || (object?)high is double.NaN)
+        {
+            throw new ArgumentException("A bound is not a number; expected null where it is open.", (object?)low is double.NaN ? nameof(low) : nameof(high));
         }
 
         return new Interval<T>(Canonical(low), Canonical(high), level);
@@ -50,23 +55,10 @@ public sealed class Interval<T> : IEquatable<Interval<T>>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Low, High, Level);
 
-    /// <summary>The bounds in base units, as in <c>2.41 to 2.68 kg (90 %)</c>, in every culture; an open bound prints as <c>open</c>.</summary>
-    public override string ToString() => Bounds + Unit + " (" + Percent + ")";
-
-    internal static string Unit => default(T) is Mass ? " kg" : default(T) is Age ? " d" : "";
-
-    internal string Bounds => Number(Low) + " to " + Number(High);
+    /// <summary>As in <c>2.41 to 2.68 kg (5.313 to 5.908 lb; 90 %)</c> or <c>45.3 to 52.1 d (90 %)</c>, in every culture; an open bound prints as <c>open</c>.</summary>
+    public override string ToString() => RangeText<T>.Between(Low, High, Percent);
 
     internal string Percent => string.Create(CultureInfo.InvariantCulture, $"{100 * Level:0.##} %");
 
     internal static T? Canonical(T? value) => (object?)value is IQuantity quantity ? (T)quantity.ToUnit(quantity.QuantityInfo.BaseUnitInfo.Value) : value;
-
-    internal static string Number(T? value) => value switch
-    {
-        null => "open",
-        Age age => age.Days.ToString("G4", CultureInfo.InvariantCulture),
-        IQuantity quantity => ((double)quantity.Value).ToString("G4", CultureInfo.InvariantCulture),
-        IFormattable number => number.ToString("G4", CultureInfo.InvariantCulture),
-        _ => value.ToString()!,
-    };
 }

@@ -28,7 +28,7 @@ public sealed class LikelyRange<T> : IEquatable<LikelyRange<T>>
         low.CompareTo(likely) <= 0 && likely.CompareTo(high) <= 0 && (object)low is not double.NaN
             ? new(Interval<T>.Canonical(low)!.Value, Interval<T>.Canonical(likely)!.Value, Interval<T>.Canonical(high)!.Value)
             : throw new ArgumentException(
-                Interval<T>.Number(low) + ", " + Interval<T>.Number(likely) + ", " + Interval<T>.Number(high) + " is no range; expected low, likely and high in this order.",
+                RangeText<T>.Number(low) + ", " + RangeText<T>.Number(likely) + ", " + RangeText<T>.Number(high) + " is no range; expected low, likely and high in this order.",
                 nameof(likely));
 
     /// <summary>A figure without doubt.</summary>
@@ -43,7 +43,6 @@ public sealed class LikelyRange<T> : IEquatable<LikelyRange<T>>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Low, Likely, High);
 
-    /// <summary>As in <c>72.5 % (70 % to 75 %)</c>, in every culture.</summary>
-    public override string ToString() =>
-        Interval<T>.Number(Likely) + Interval<T>.Unit + " (" + Interval<T>.Number(Low) + " to " + Interval<T>.Number(High) + Interval<T>.Unit + ")";
+    /// <summary>As in <c>72.5 % (70 % to 75 %)</c> or <c>1 kg (2.205 lb; 0.9 to 2 kg, 1.984 to 4.409 lb)</c>, in every culture.</summary>
+    public override string ToString() => RangeText<T>.Around(Likely, "", Low, High);
 }

@@ -7,7 +7,7 @@ namespace Poultry.Growth.Primitives;
 /// <remarks>Range: 0 or more, finite. The default value is an empty floor.</remarks>
 public readonly struct StockingDensity : IEquatable<StockingDensity>, IComparable<StockingDensity>
 {
-    private const double KilogramsPerSquareMeterInPoundsPerSquareFoot = 0.45359237 / (0.3048 * 0.3048);
+    private const double KilogramsPerSquareMeterInPoundsPerSquareFoot = WeightText.KilogramsPerPound / (0.3048 * 0.3048);
 
     private StockingDensity(double kilogramsPerSquareMeter) => KilogramsPerSquareMeter = kilogramsPerSquareMeter;
 

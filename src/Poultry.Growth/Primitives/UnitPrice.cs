@@ -7,15 +7,13 @@ namespace Poultry.Growth.Primitives;
 /// <remarks>Range: 0 or more, finite. The default value is free of charge.</remarks>
 public readonly struct UnitPrice : IEquatable<UnitPrice>, IComparable<UnitPrice>
 {
-    private const double KilogramsPerPound = 0.45359237;
-
     private UnitPrice(double amountPerKilogram) => AmountPerKilogram = amountPerKilogram;
 
     /// <summary>Money for a kilogram, in the farm's currency.</summary>
     public double AmountPerKilogram { get; }
 
     /// <summary>Money for a pound, in the farm's currency.</summary>
-    public double AmountPerPound => AmountPerKilogram * KilogramsPerPound;
+    public double AmountPerPound => AmountPerKilogram * WeightText.KilogramsPerPound;
 
     /// <summary>A price for a kilogram.</summary>
     /// <param name="amountPerKilogram">In the farm's currency, 0 or more.</param>
@@ -25,7 +23,7 @@ public readonly struct UnitPrice : IEquatable<UnitPrice>, IComparable<UnitPrice>
     /// <summary>A price for a pound.</summary>
     /// <param name="amountPerPound">In the farm's currency, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative, infinite or not a number.</exception>
-    public static UnitPrice FromAmountPerPound(double amountPerPound) => new(Require.NotNegative(amountPerPound, "per lb") / KilogramsPerPound);
+    public static UnitPrice FromAmountPerPound(double amountPerPound) => new(Require.NotNegative(amountPerPound, "per lb") / WeightText.KilogramsPerPound);
 
     /// <summary>What a weight costs or brings.</summary>
     /// <param name="weight">Finite; what a negative weight costs is negative.</param>

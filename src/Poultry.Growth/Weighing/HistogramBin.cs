@@ -22,6 +22,7 @@ public sealed class HistogramBin
 
     internal double ToKilograms { get; }
 
-    /// <summary>One line, as in <c>2.4..2.6 kg: 7</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{FromKilograms:0.####}..{ToKilograms:0.####} kg: {Birds}");
+    /// <summary>One line, as in <c>2.4..2.6 kg (5.29..5.73 lb): 7</c>, in every culture.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{FromKilograms:0.####}..{ToKilograms:0.####} kg ({From.Pounds:0.##}..{To.Pounds:0.##} lb): {Birds}");
 }

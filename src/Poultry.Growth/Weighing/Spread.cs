@@ -6,9 +6,31 @@ internal static class Spread
     /// <summary>Mean and sample standard deviation (n - 1), in two passes: the one-pass formula loses digits where birds are alike.</summary>
     public static (double Mean, double? StandardDeviation) Of(IReadOnlyList<double> values)
     {
+        // Birds all alike must come out so: their sum over their number may be a rounding off.
+        if (values.Min() == values.Max())
+        {
+            return (values[0], values.Count > 1 ? 0 : null);
+        }
+
         double mean = values.Average();
         double squares = values.Sum(value => (value - mean) * (value - mean));
-        return (mean, values.Count > 1 ? Math.Sqrt(squares / (values.Count - 1)) : null);
+        return (mean, Math.Sqrt(squares / (values.Count - 1)));
+    }
+
+    /// <summary>c² = Σ (n - 1) c² / Σ (n - 1) over the weigh-ins that show a spread; null where none does, or all birds of each weigh the same.</summary>
+    public static double? PooledVariation(IEnumerable<WeighIn> weighIns)
+    {
+        double squares = 0, degrees = 0;
+        foreach (WeighIn weighIn in weighIns)
+        {
+            if (weighIn.CoefficientOfVariation is { } variation)
+            {
+                squares += (weighIn.BirdsWeighed - 1) * variation * variation;
+                degrees += weighIn.BirdsWeighed - 1;
+            }
+        }
+
+        return squares > 0 ? Math.Sqrt(squares / degrees) : null;
     }
 
     /// <summary>The middle value, or the mean of the two in the middle.</summary>

@@ -13,22 +13,25 @@ internal static class SuspicionFinder
 
     public static IReadOnlyList<Suspicion> In(WeighInSeries series)
     {
-        double variation = series.PooledCoefficientOfVariation is > 0 and { } pooled ? pooled : UsualCoefficientOfVariation;
         List<Suspicion> found = [];
         foreach (IGrouping<Sex, WeighIn> sex in series.GroupBy(weighIn => weighIn.Sex))
         {
-            IReadOnlyList<Suspicion> fellows = FellowCheck.In(sex);
-            IReadOnlyList<Suspicion> ages = AgesCheck.In(sex);
-            found.AddRange(fellows);
-            found.AddRange(ages);
-
-            // What is already in question is no witness against others.
-            HashSet<WeighIn> unlike = [.. fellows.Concat(ages).Select(suspicion => suspicion.WeighIn)];
-            WeighIn[] rest = [.. sex.Where(weighIn => !unlike.Contains(weighIn))];
-            found.AddRange(MeanFallsCheck.In(rest, variation));
-            found.AddRange(SpreadCheck.In(rest));
+            found.AddRange(FellowCheck.In(sex));
+            found.AddRange(AgesCheck.In(sex));
         }
 
+        // What is already in question is no witness against others; nor does it say how much birds vary, and so how far a mean may fall by luck.
+        IReadOnlyList<WeighIn> rest = Without(found, series);
+        Suspicion[] wide = [.. SpreadCheck.In(rest)];
+        double variation = Spread.PooledVariation(Without(wide, rest)) ?? UsualCoefficientOfVariation;
+        found.AddRange(rest.GroupBy(weighIn => weighIn.Sex).SelectMany(sex => MeanFallsCheck.In(sex, variation)));
+        found.AddRange(wide);
         return [.. found.OrderBy(suspicion => suspicion.WeighIn.Age)];
+    }
+
+    private static IReadOnlyList<WeighIn> Without(IEnumerable<Suspicion> suspicions, IReadOnlyList<WeighIn> weighIns)
+    {
+        HashSet<WeighIn> suspected = [.. suspicions.Select(suspicion => suspicion.WeighIn)];
+        return [.. weighIns.Where(weighIn => !suspected.Contains(weighIn))];
     }
 }

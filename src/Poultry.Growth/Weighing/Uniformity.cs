@@ -125,15 +125,11 @@ public sealed class Uniformity
         return Interval<Mass>.Of(half < MeanKilograms ? Mass.FromKilograms(MeanKilograms - half) : null, Mass.FromKilograms(MeanKilograms + half), level);
     }
 
-    /// <summary>One line, as in <c>42 d: 30 birds, mean 2.412 kg, SD 0.231 kg, CV 9.6 %, 70 % within 10 % of the mean</c>, in every culture.</summary>
-    public override string ToString()
-    {
-        string mean = string.Create(CultureInfo.InvariantCulture, $", mean {MeanKilograms:0.###} kg");
-        string spread = StandardDeviationKilograms is { } deviation && CoefficientOfVariation is { } variation && ShareWithinTenPercent is { } share
-            ? string.Create(CultureInfo.InvariantCulture, $", SD {deviation:0.###} kg, CV {100 * variation:0.#} %, {100 * share:0} % within 10 % of the mean")
-            : ", spread unknown";
-        return Age + ": " + CountText.Of(Birds, "bird") + mean + spread;
-    }
+    /// <summary>One line, as in <c>42 d: 30 birds, mean 2.412 kg (5.32 lb), SD 231 g (8.15 oz), CV 9.6 %, 70 % within 10 % of the mean</c>, in every culture.</summary>
+    public override string ToString() => Words.Weighed(Age, Birds, MeanKilograms, StandardDeviationKilograms)
+        + (CoefficientOfVariation is { } variation && ShareWithinTenPercent is { } share
+            ? string.Create(CultureInfo.InvariantCulture, $", CV {100 * variation:0.#} %, {100 * share:0} % within 10 % of the mean")
+            : ", spread unknown");
 
     private static double Mean(IReadOnlyList<WeighIn> weighIns) =>
         weighIns.Sum(weighIn => weighIn.BirdsWeighed * weighIn.MeanKilograms) / weighIns.Sum(weighIn => (double)weighIn.BirdsWeighed);

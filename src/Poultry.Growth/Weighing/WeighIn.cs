@@ -145,21 +145,15 @@ public sealed class WeighIn
             Require.Named(record.Kind),
             Age.FromDays(record.AgeDays),
             Require.AtLeast(record.Birds, 1),
-            Require.Positive(record.MeanKilograms, "kg"),
-            record.StandardDeviationKilograms is { } deviation ? Require.NotNegative(deviation, "kg") : null,
-            [.. record.Kilograms.Select(kilograms => Require.Positive(kilograms, "kg", nameof(record.Kilograms)))],
-            record.Sex,
+            Weight(record.MeanKilograms, nameof(record.MeanKilograms)),
+            record.StandardDeviationKilograms is { } deviation ? Require.Between(deviation, 0, HighestKilograms, "kg", nameof(record.StandardDeviationKilograms)) : null,
+            [.. record.Kilograms.Select(kilograms => Weight(kilograms, nameof(record.Kilograms)))],
+            Require.Named(record.Sex),
             record.Note);
     }
 
-    /// <summary>One line, as in <c>14 d: 20 birds, mean 0.428 kg, SD 0.037 kg</c>, in every culture.</summary>
-    public override string ToString()
-    {
-        string spread = StandardDeviationKilograms is { } deviation
-            ? string.Create(CultureInfo.InvariantCulture, $", SD {deviation:0.###} kg")
-            : "";
-        return Age + ": " + CountText.Of(BirdsWeighed, "bird") + string.Create(CultureInfo.InvariantCulture, $", mean {MeanKilograms:0.###} kg") + spread;
-    }
+    /// <summary>One line, as in <c>14 d: 20 birds, mean 428 g (15.1 oz), SD 37 g (1.31 oz)</c>, in every culture.</summary>
+    public override string ToString() => Words.Weighed(Age, BirdsWeighed, MeanKilograms, StandardDeviationKilograms);
 
     /// <summary>The same weigh-in without some of its single birds; null when none is left.</summary>
     internal WeighIn? WithoutBirds(IReadOnlySet<int> birds)
@@ -174,6 +168,8 @@ public sealed class WeighIn
         return new WeighIn(WeighInKind.Birds, age, kilograms.Length, mean, deviation, kilograms, sex, note);
     }
 
-    private static double Weight(Mass weight, string name) =>
-        Require.Between(Require.Positive(weight.Kilograms, "kg", name), LowestKilograms, HighestKilograms, "kg", name);
+    private static double Weight(Mass weight, string name) => Weight(weight.Kilograms, name);
+
+    private static double Weight(double kilograms, string name) =>
+        Require.Between(Require.Positive(kilograms, "kg", name), LowestKilograms, HighestKilograms, "kg", name);
 }

@@ -19,25 +19,9 @@ public sealed class WeighInSeries : IReadOnlyList<WeighIn>
 
     /// <summary>
     /// The coefficient of variation between the birds of one weigh-in, over all weigh-ins that show it: c² = Σ (n - 1) c² / Σ (n - 1).
-    /// A fraction (0.10 is 10 %); null where no weigh-in has a spread.
+    /// A fraction (0.10 is 10 %); null where no weigh-in has a spread, and where all birds of each weigh the same: a scale too coarse to tell them apart says nothing.
     /// </summary>
-    public double? PooledCoefficientOfVariation
-    {
-        get
-        {
-            double squares = 0, degrees = 0;
-            foreach (WeighIn weighIn in weighIns)
-            {
-                if (weighIn.CoefficientOfVariation is { } spread)
-                {
-                    squares += (weighIn.BirdsWeighed - 1) * spread * spread;
-                    degrees += weighIn.BirdsWeighed - 1;
-                }
-            }
-
-            return degrees > 0 ? Math.Sqrt(squares / degrees) : null;
-        }
-    }
+    public double? PooledCoefficientOfVariation => Spread.PooledVariation(weighIns);
 
     /// <summary>What looks wrong in these weigh-ins, by age: flagged and kept. Found when first asked for.</summary>
     public IReadOnlyList<Suspicion> Suspicions => field ??= SuspicionFinder.In(this);

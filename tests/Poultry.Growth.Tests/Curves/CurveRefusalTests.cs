@@ -76,7 +76,7 @@ public class CurveRefusalTests
         curve.AgeAt(Mass.FromKilograms(2.5)).ToString().Should().Be("2.5 kg (5.51 lb) at 37.5 d.");
         curve.AgeAt(Mass.FromKilograms(9)).ToString().Should().Be("Never 9 kg (19.84 lb): the curve tends to 7.294 kg (16.08 lb).");
         curve.AgeAt(Mass.FromGrams(30)).ToString().Should().Be("The curve is above 30 g (1.06 oz) from hatch on.");
-        curve.Inflection!.ToString().Should().Be("39.3 d, 2.68 kg, 105.8 g/d");
+        curve.Inflection!.ToString().Should().Be("39.3 d, 2.683 kg (5.92 lb), 105.8 g (3.73 oz) a day");
     }
 
     private static void Refuses(Action make, string argument, string message) =>

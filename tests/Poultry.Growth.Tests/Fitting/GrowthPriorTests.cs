@@ -37,7 +37,7 @@ public class GrowthPriorTests
 
         Variance(GrowthPrior.FastGrowingOutdoor(Sex.Mixed)).Should().BeApproximately(0.25 * 0.25, 1e-15);
         Variance(GrowthPrior.SlowGrowing(Sex.Male)).Should().BeGreaterThan(Variance(GrowthPrior.FastGrowingOutdoor(Sex.Male)));
-        GrowthPrior.SlowGrowing(Sex.Female).ToString().Should().Be("Slower-growing birds (Female): A 4 kg, k 0.034/d, t* 41 d");
+        GrowthPrior.SlowGrowing(Sex.Female).ToString().Should().Be("Slower-growing birds (Female): A 4 kg (8.82 lb), k 0.034/d, t* 41 d");
     }
 
     [Theory]

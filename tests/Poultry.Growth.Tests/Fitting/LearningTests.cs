@@ -158,6 +158,21 @@ public class LearningTests
         learned.Cautions.Should().Contain(caution => caution.Code == "shipped-prior" && caution.Text.Contains("before hatch"));
     }
 
+    /// <summary>Grams among kilograms: birds that differ by more than their weight, means off by a thousand.</summary>
+    [Fact]
+    public void Weights_in_wrong_units_teach_nothing()
+    {
+        BatchHistory Past(Func<int, double> factor, double variation) => BatchHistory.Of(Enumerable.Range(0, 6).Select(i => PastBatch.Of("wrong", WeighInSeries.Of(
+            Demo.Means.Skip(1).Select((row, at) => WeighIn.Mean(
+                Age.FromDays(row.Days), Mass.FromGrams(row.Grams * factor(i + at)), 20, Mass.FromGrams(row.Grams * factor(i + at) * variation)))), Kind)));
+
+        Past(_ => 1, 0.1).Learn(Kind, Shipped).Status.Should().Be(LearningStatus.Learned);
+        Past(_ => 1, 1.2).Learn(Kind, Shipped).Status.Should().Be(LearningStatus.Implausible);
+        LearnedPrior mixed = Past(at => at % 3 == 0 ? 1000 : 1, 0.1).Learn(Kind, Shipped);
+        mixed.Status.Should().NotBe(LearningStatus.Learned);
+        mixed.Prior.Should().BeSameAs(Shipped);
+    }
+
     /// <summary>A Gompertz curve through the first days is 60 % too heavy at hatch: day-old chicks on the scale must not bend what is learned.</summary>
     [Fact]
     public void Weigh_ins_of_the_first_days_teach_nothing()

@@ -164,4 +164,55 @@ public class PredictionTests
             WeighInSeries.Of(((double[])[10, 15, 20, 30, 40, 50]).Select(days => WeighIn.Mean(Age.FromDays(days), curve.WeightAt(Age.FromDays(days)), 5))),
             CurveFamilies.VonBertalanffy);
     }
+
+    [Fact]
+    public void Birds_that_all_weigh_the_same_say_nothing_about_spread()
+    {
+        // 3 x 0.148 kg over 3 is a rounding off 0.148 kg, and must not be taken for a spread.
+        WeighInSeries alike = WeighInSeries.Of(Demo.Means.Select(row => WeighIn.Birds(Age.FromDays(row.Days), Enumerable.Repeat(Mass.FromGrams(row.Grams), 3))));
+
+        alike.PooledCoefficientOfVariation.Should().BeNull();
+        GrowthFit.Of(alike).Cautions.Should().NotContain(caution => caution.Code == "weigh-ins-scatter");
+        GrowthFit known = GrowthFit.Of(alike, errors: ErrorModel.Sampling());
+        known.Status.Should().Be(FitStatus.Converged);
+        known.Cautions.Should().Contain(caution => caution.Code == "spread-assumed");
+        known.MeanAt(Age.FromDays(30)).Interval.Should().Be(GrowthFit.Of(alike, errors: ErrorModel.Sampling(0.10)).MeanAt(Age.FromDays(30)).Interval);
+    }
+
+    [Fact]
+    public void Weights_on_a_curve_to_the_last_digit_have_the_age_itself_for_limits()
+    {
+        GompertzCurve curve = GompertzCurve.Of(Mass.FromKilograms(5), DailyRate.FromPerDay(0.04), Age.FromDays(38));
+        GrowthFit exact = GrowthFit.Of(WeighInSeries.Of(Enumerable.Range(0, 9).Select(week =>
+            WeighIn.Mean(Age.FromWeeks(week), curve.WeightAt(Age.FromWeeks(week)), 20))));
+
+        for (double kilograms = 0.2; kilograms < 3.5; kilograms += 0.01)
+        {
+            Estimate<Age> age = exact.AgeAt(Mass.FromKilograms(kilograms))!;
+
+            age.Interval.Low!.Value.Days.Should().BeApproximately(age.Value.Days, 1e-6);
+            age.Interval.High!.Value.Days.Should().BeApproximately(age.Value.Days, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void No_interval_of_a_weight_reaches_below_nothing()
+    {
+        GrowthFit equal = GrowthFit.Of(Demo.SingleBirds(), errors: ErrorModel.EqualVariance);
+
+        equal.BirdAt(Age.FromDays(1))!.Interval.Low.Should().BeNull("chicks of 45 g that differ by 100 g as grown birds do");
+        equal.BirdAt(Age.FromDays(1))!.Interval.High!.Value.Grams.Should().BeGreaterThan(45);
+        equal.BirdAt(Age.FromDays(45))!.Interval.Low.Should().NotBeNull();
+    }
+
+    [Fact]
+    public void A_parameter_that_the_hatch_weight_fixes_goes_with_no_other()
+    {
+        GrowthFit fit = GrowthFit.Of(Demo.Series(), CurveFamilies.Lopez, hatchWeight: Mass.FromGrams(42));
+
+        fit.Status.Should().Be(FitStatus.Converged);
+        fit.Parameters[1].StandardError.Should().Be(0);
+        fit.Correlations.Should().OnlyContain(correlation => Math.Abs(correlation) <= 1 + 1e-12);
+        Enumerable.Range(0, 4).Select(other => fit.Correlations[4 + other]).Should().Equal(0, 1, 0, 0);
+    }
 }

@@ -85,6 +85,19 @@ public class SavingTests
         FluentActions.Invoking(() => GrowthFit.FromRecord(With("richards", "equal", record.Curve))).Should().Throw<ArgumentException>().WithMessage("*expected*");
     }
 
+    [Fact]
+    public void A_status_and_a_curve_that_contradict_each_other_are_refused()
+    {
+        GrowthFitRecord record = GrowthFit.Of(Demo.Series()).ToRecord();
+        GrowthFitRecord With(FitStatus status, FittedCurveRecord? curve) => new()
+        {
+            Family = record.Family, Errors = record.Errors, Status = status, Reason = record.Reason, WeighIns = record.WeighIns, Curve = curve,
+        };
+
+        FluentActions.Invoking(() => GrowthFit.FromRecord(With(FitStatus.Converged, null))).Should().Throw<ArgumentException>().WithMessage("The status is Converged, and there is no curve; expected*");
+        FluentActions.Invoking(() => GrowthFit.FromRecord(With(FitStatus.NotConverged, record.Curve))).Should().Throw<ArgumentException>().WithMessage("The status is NotConverged, and there is a curve; expected*");
+    }
+
     private static GrowthFitRecord ThroughJson(GrowthFitRecord record) =>
         JsonSerializer.Deserialize<GrowthFitRecord>(JsonSerializer.Serialize(record))!;
 }

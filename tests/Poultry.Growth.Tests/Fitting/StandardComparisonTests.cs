@@ -84,7 +84,7 @@ public sealed class StandardComparisonTests
     public void A_day_prints_itself()
     {
         Of(WeighIn.Mean(Age.FromDays(21), Mass.FromGrams(700), 25, Mass.FromGrams(70))).ToString().Should().Be(
-            "21 d: 0.1 kg behind the standard (90 %: -0.124 to -0.076 kg); 2 d behind (-2.5 to -1.5 d)");
+            "21 d: 100 g (3.53 oz) behind the standard, 90 %: -123.5 g (-4.36 oz) to -75.6 g (-2.67 oz); 2 d behind (-2.5 to -1.5 d)");
         Of(WeighIn.Mean(Age.FromDays(3), Mass.FromGrams(60), 25)).ToString().Should().Be(
             "3 d: the standard does not cover this age; days unknown: the standard does not cover this weight");
     }

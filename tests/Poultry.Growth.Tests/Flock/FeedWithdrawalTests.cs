@@ -51,7 +51,7 @@ public sealed class FeedWithdrawalTests
 
         reversed.Should().Throw<ArgumentException>().WithMessage("0.4, 0.3, 0.2 is no range; expected low, likely and high in this order.*");
         unknown.Should().Throw<ArgumentException>();
-        LikelyRange<Mass>.Of(Mass.FromGrams(900), Mass.FromKilograms(1), Mass.FromKilograms(2)).ToString().Should().Be("1 kg (0.9 to 2 kg)");
+        LikelyRange<Mass>.Of(Mass.FromGrams(900), Mass.FromKilograms(1), Mass.FromKilograms(2)).ToString().Should().Be("1 kg (2.205 lb; 0.9 to 2 kg, 1.984 to 4.409 lb)");
     }
 
     [Theory]

@@ -14,7 +14,11 @@ public class WeightTextTests
     [InlineData(2.043, "2.043 kg (4.5 lb)")]
     [InlineData(0.45359237 * 5, "2.268 kg (5 lb)")]
     [InlineData(9999, "9999 kg (22044.02 lb)")]
-    [InlineData(1e4, "1E+04 kg (2.2E+04 lb)")]
+    [InlineData(12_500, "12500 kg (27558 lb)")]
+    [InlineData(99_999, "99999 kg (220460 lb)")]
+    [InlineData(1e5, "1E+05 kg (2.2E+05 lb)")]
+    [InlineData(-0.124, "-124 g (-4.37 oz)")]
+    [InlineData(-2.5, "-2.5 kg (-5.51 lb)")]
     [InlineData(3.2e15, "3.2E+15 kg (7.1E+15 lb)")]
     public void Small_weights_are_in_grams_those_of_birds_in_kilograms_and_absurd_ones_in_powers_of_ten(double kilograms, string text) =>
         WeightText.Of(kilograms).Should().Be(text);

@@ -111,4 +111,10 @@ public sealed class SuspicionTests
 
     private static WeighIn Birds(double days, params double[] grams) =>
         WeighIn.Birds(Age.FromDays(days), grams.Select(weight => Mass.FromGrams(weight)));
+
+    /// <summary>A bird in the wrong unit makes its weigh-in spread by its whole mean: that is no measure of how much two catches differ.</summary>
+    [Fact]
+    public void A_bird_in_question_hides_no_fall_of_the_mean() =>
+        WeighInSeries.Of(Birds(14, 428, 391, 447, 466_000, 402, 433), Mean(21, 890), Mean(28, 1480), Mean(35, 2110), Mean(42, 2050))
+            .Suspicions.Select(suspicion => suspicion.Code).Should().Equal(Suspicion.UnlikeFellows, Suspicion.MeanFalls);
 }

@@ -49,7 +49,7 @@ public sealed class UniformityTests
         uniformity.ShareWithinTenPercent.Should().BeNull();
         uniformity.Basis.Should().Be(UniformityBasis.Unknown);
         uniformity.Histogram.Should().BeEmpty();
-        uniformity.ToString().Should().Be("42 d: 10 birds, mean 2.4 kg, spread unknown");
+        uniformity.ToString().Should().Be("42 d: 10 birds, mean 2.4 kg (5.29 lb), spread unknown");
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class UniformityTests
             Uniformity.Of(WeighIn.Birds(Age.FromDays(42), kilograms.Select(weight => Mass.FromKilograms(weight)))).Histogram;
 
         // Quartiles 2.12 and 2.3075 kg, so 2 IQR / 10^(1/3) = 0.174 kg, rounded up to 0.2 kg.
-        bins.Select(bin => bin.ToString()).Should().Equal("2..2.2 kg: 4", "2.2..2.4 kg: 4", "2.4..2.6 kg: 1", "2.6..2.8 kg: 1");
+        bins.Select(bin => bin.ToString()).Should().Equal("2..2.2 kg (4.41..4.85 lb): 4", "2.2..2.4 kg (4.85..5.29 lb): 4", "2.4..2.6 kg (5.29..5.73 lb): 1", "2.6..2.8 kg (5.73..6.17 lb): 1");
     }
 
     [Fact]

@@ -33,7 +33,7 @@ public sealed class WeighInTests
         weighIn.Weights.Should().BeEmpty();
         weighIn.Sex.Should().Be(Sex.Male);
         weighIn.Note.Should().Be("pen 2");
-        weighIn.ToString().Should().Be("7 d: 20 birds, mean 0.454 kg, SD 0.045 kg");
+        weighIn.ToString().Should().Be("7 d: 20 birds, mean 453.6 g (16 oz), SD 45.4 g (1.6 oz)");
     }
 
     [Fact]
@@ -65,5 +65,20 @@ public sealed class WeighInTests
             .Should().Throw<ArgumentOutOfRangeException>().WithMessage("0 birds is not allowed; expected 1 to 1000000 birds.*");
         FluentActions.Invoking(() => WeighIn.Mean(Week, Mass.FromGrams(171), 3, Mass.Zero)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => WeighIn.Group(Week, Mass.FromTonnes(2000), 3)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*total*");
+    }
+
+    [Fact]
+    public void What_was_saved_is_held_against_the_same_bounds()
+    {
+        static WeighInRecord Record(double mean = 2, double? deviation = null, Sex sex = Sex.Mixed, params double[] single) => new()
+        {
+            Kind = single.Length > 0 ? WeighInKind.Birds : WeighInKind.Mean, AgeDays = 7, Birds = Math.Max(1, single.Length), MeanKilograms = mean, StandardDeviationKilograms = deviation, Kilograms = single, Sex = sex,
+        };
+
+        WeighIn.FromRecord(Record()).MeanWeight.Kilograms.Should().Be(2);
+        FluentActions.Invoking(() => WeighIn.FromRecord(Record(mean: 1e7))).Should().Throw<ArgumentOutOfRangeException>().WithParameterName("MeanKilograms").WithMessage("10000000 kg is not allowed; expected 1E-06 to 1000000 kg.*");
+        FluentActions.Invoking(() => WeighIn.FromRecord(Record(deviation: 1e7))).Should().Throw<ArgumentOutOfRangeException>().WithParameterName("StandardDeviationKilograms");
+        FluentActions.Invoking(() => WeighIn.FromRecord(Record(single: [1e-7]))).Should().Throw<ArgumentOutOfRangeException>().WithParameterName("Kilograms");
+        FluentActions.Invoking(() => WeighIn.FromRecord(Record(sex: (Sex)9))).Should().Throw<ArgumentOutOfRangeException>().WithMessage("Not a named value*");
     }
 }

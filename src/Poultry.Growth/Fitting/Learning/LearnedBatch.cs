@@ -1,5 +1,5 @@
-using System.Globalization;
 using Poultry.Growth.Curves;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
@@ -18,6 +18,5 @@ public sealed class LearnedBatch
     public GrowthCurve Curve { get; }
 
     /// <summary>Name and mature weight in one line and in every culture.</summary>
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Batch.Name}: A {Curve.MatureWeight!.Value.Kilograms:0.##} kg");
+    public override string ToString() => Batch.Name + ": A " + WeightText.Of(Curve.MatureWeight!.Value.Kilograms);
 }

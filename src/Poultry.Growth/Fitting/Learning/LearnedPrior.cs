@@ -26,7 +26,7 @@ public sealed class LearnedPrior
         // Sums run in one order, whichever way the batches came.
         int[] order = [.. Enumerable.Range(0, rows.Length).OrderBy(i => rows[i].Group, MixedGroup.ByContent)];
         result = PriorLearning.Run([.. order.Select(i => rows[i].Group)], shipped, roundLimit);
-        Status = StatusOf(rows.Length, result);
+        Status = StatusOf(rows.Length, result, ofAll.Variation);
         Cautions = LearningCautions.Of(this, batches, [.. order.Select(i => rows[i])]);
         if (Status != LearningStatus.Learned)
         {
@@ -121,10 +121,10 @@ public sealed class LearnedPrior
             : throw new ArgumentException($"The shipped prior is of {shipped.Sex} birds, the batches of {kind.Sex} birds; expected the same sex.", nameof(shipped));
     }
 
-    private static LearningStatus StatusOf(int batches, LaplaceEmResult result) =>
+    private static LearningStatus StatusOf(int batches, LaplaceEmResult result, double variation) =>
         batches == 0 ? LearningStatus.NoBatches
         : !result.Converged ? LearningStatus.NotConverged
-        : result.Population.Mean[2] < 0 ? LearningStatus.Implausible
+        : result.Population.Mean[2] < 0 || variation >= 1 || Math.Sqrt(result.Population.ErrorVariance) > ProjectionOptions.LargestWeighInError ? LearningStatus.Implausible
         : LearningStatus.Learned;
 
     private static ModelInfo ModelOf(BatchKind kind, LearnedBatch[] batches, GrowthPrior shipped)

@@ -17,7 +17,7 @@ internal static class LearningCautions
     {
         LearningStatus.NoBatches => "there is no past batch of this kind to learn from",
         LearningStatus.NotConverged => "learning from the past batches did not settle",
-        _ => "the past batches have their highest gain before hatch, which no birds have: look at their ages",
+        _ => "no birds grow as the past batches do (highest gain before hatch, birds that differ by all their weight, or weigh-ins off by half): look at their ages and units",
     };
 
     /// <summary>The cautions of what was learned from batches in the order of their content.</summary>

@@ -12,6 +12,9 @@ public enum LearningStatus
     /// <summary>The search did not settle: the prior is the shipped one.</summary>
     NotConverged,
 
-    /// <summary>What was learned is no growth of birds (highest gain before hatch), mostly from ages in a wrong unit: the prior is the shipped one.</summary>
+    /// <summary>
+    /// What was learned is no growth of birds (highest gain before hatch, birds that differ by all their weight, weigh-ins off by half), mostly from ages or weights in a wrong
+    /// unit: the prior is the shipped one.
+    /// </summary>
     Implausible,
 }

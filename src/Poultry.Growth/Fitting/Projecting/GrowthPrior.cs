@@ -149,7 +149,7 @@ public sealed class GrowthPrior
     /// <summary>Name, sex and centre in one line and in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Name} ({Sex}): A {Math.Exp(mean[0]):0.##} kg, k {Math.Exp(mean[1]):0.####}/d, t* {mean[2]:0.#} d");
+        $"{Name} ({Sex}): A {WeightText.Of(Math.Exp(mean[0]))}, k {Math.Exp(mean[1]):0.####}/d, t* {mean[2]:0.#} d");
 
     /// <summary>A prior whose three parameters are independent.</summary>
     internal static GrowthPrior Independent(

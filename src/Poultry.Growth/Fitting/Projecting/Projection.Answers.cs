@@ -93,7 +93,7 @@ public sealed partial class Projection
     /// <summary>The weights of all birds at an age if the flock's mean is as given: what packs are counted from.</summary>
     /// <param name="age">The age.</param>
     /// <param name="mean">The flock's mean, above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The mean is not above 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The mean is not above 0, or <see cref="CoefficientOfVariation"/> is above 0.3, where a normal curve would hold birds of no weight.</exception>
     public WeightDistribution WeightsAt(Age age, Mass mean) => spread.Weights(Require.Positive(mean.Kilograms, "kg", nameof(mean)), age.Days);
 
     /// <summary>The share of the birds within 10 % of the flock's mean. It does not depend on how sure the mean is.</summary>

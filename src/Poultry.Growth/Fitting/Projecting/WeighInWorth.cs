@@ -30,5 +30,5 @@ public sealed class WeighInWorth
     /// <summary>In one line, as in <c>30 birds at 35 d: width at 56 d from 42 % to 27 %</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Birds} birds at {Age.Days:0.##} d: width at {Target.Days:0.##} d from {100 * WidthNowFraction:0} % to {100 * WidthThenFraction:0} %");
+        $"{CountText.Of(Birds, "bird")} at {Age.Days:0.##} d: width at {Target.Days:0.##} d from {100 * WidthNowFraction:0} % to {100 * WidthThenFraction:0} %");
 }

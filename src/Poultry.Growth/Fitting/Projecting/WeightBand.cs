@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Primitives;
 using UnitsNet;
 
@@ -10,7 +9,9 @@ public sealed class WeightBand
     internal WeightBand(double? fromKilograms, double? toKilograms, double share)
     {
         (From, To) = (Weight(fromKilograms), Weight(toKilograms));
-        Share = Probability.FromFraction(share);
+
+        // Of two limits a rounding apart the share between may come out a rounding below 0.
+        Share = Probability.FromFraction(Math.Max(0, share));
     }
 
     /// <summary>Lower limit; null for the lightest birds.</summary>
@@ -22,14 +23,14 @@ public sealed class WeightBand
     /// <summary>The share of the birds that is to be expected.</summary>
     public Probability Share { get; }
 
-    /// <summary>Limits and share in one line, as in <c>2.2 to 2.8 kg: 36.5 %</c>, in every culture.</summary>
+    /// <summary>Limits and share in one line, as in <c>2.2 kg (4.85 lb) to 2.8 kg (6.17 lb): 36.5 %</c>, in every culture.</summary>
     public override string ToString()
     {
         string limits = (From?.Kilograms, To?.Kilograms) switch
         {
-            (null, { } to) => string.Create(CultureInfo.InvariantCulture, $"below {to:0.###} kg"),
-            ({ } from, null) => string.Create(CultureInfo.InvariantCulture, $"above {from:0.###} kg"),
-            var (from, to) => string.Create(CultureInfo.InvariantCulture, $"{from:0.###} to {to:0.###} kg"),
+            ({ } from, { } to) => WeightText.Of(from) + " to " + WeightText.Of(to),
+            ({ } from, null) => "above " + WeightText.Of(from),
+            var (_, to) => "below " + WeightText.Of(to!.Value),
         };
         return limits + ": " + Share;
     }
