@@ -31,7 +31,7 @@ public sealed class PhaseFeed
     /// <summary>As in <c>starter: 312 kg, 14 bags</c>, in every culture.</summary>
     public override string ToString()
     {
-        string bags = Bags is { } count ? string.Create(CultureInfo.InvariantCulture, $", {count} bags") : "";
+        string bags = Bags is { } count ? ", " + CountText.Of(count, "bag") : "";
         return string.Create(CultureInfo.InvariantCulture, $"{Phase.Name}: {Feed.Value.Kilograms:0} kg{bags}");
     }
 
