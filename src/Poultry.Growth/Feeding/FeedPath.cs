@@ -22,7 +22,7 @@ internal sealed class FeedPath
         for (int i = 0; i < count; i++)
         {
             double middle = startDays + i + 0.5;
-            bool outside = middle > moveOut;
+            bool outside = middle >= moveOut;
             double eatenShare = outside ? 1 - conditions.Pasture.EnergyShare.Fraction : 1;
             int phase = plan.IndexAt(middle);
             days[i] = new Day(

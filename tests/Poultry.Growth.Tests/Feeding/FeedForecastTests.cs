@@ -165,6 +165,17 @@ public class FeedForecastTests
         forecast.Cost.Should().BeNull("the grower has no price");
     }
 
+    /// <summary>A day in whose middle the birds go out has the outside's temperature, and the outside's ranging with it.</summary>
+    [Fact]
+    public void A_day_counts_as_spent_outside_by_its_middle()
+    {
+        Temperatures meadow = Temperatures.HouseThen(Age.FromDays(21.5), Temperatures.Constant(Temperature.FromDegreesCelsius(5)));
+        IReadOnlyList<FeedDay> days = FeedCases.Forecast(new() { Temperatures = meadow, Ranging = Probability.FromPercent(10) }).ByDay;
+
+        days.First(day => (double)day.Ranging.Watts > 0).Age.Days.Should().Be(22);
+        days.First(day => (double)day.TemperatureTerm.Watts > 0).Age.Days.Should().Be(22);
+    }
+
     [Fact]
     public void One_bag_is_a_bag()
     {

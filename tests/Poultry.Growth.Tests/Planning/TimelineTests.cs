@@ -83,6 +83,11 @@ public class TimelineTests
     }
 
     [Fact]
+    public void Feed_is_off_when_the_birds_are_caught_at_the_latest() =>
+        Timeline.Of(new() { Placed = Inputs.Placed, AgeAtPlacement = Inputs.AgeAtPlacement, Date = new() { Date = new(2027, 6, 8), Road = Duration.FromHours(4), OffFeed = Duration.FromHours(5) } })
+            .Single(entry => entry.What.StartsWith("Feed off", StringComparison.Ordinal)).ToString().Should().StartWith("2027-06-08 01:30", "they are caught an hour and a half before four hours on the road, to be there at seven");
+
+    [Fact]
     public void Chicks_that_come_older_go_straight_out() =>
         Timeline.Of(new() { Placed = Inputs.Placed, AgeAtPlacement = Age.FromDays(25), Date = Inputs.Date }).Single(entry => entry.What == "Move out to the shelters").Date.Should().Be(Inputs.Placed);
 

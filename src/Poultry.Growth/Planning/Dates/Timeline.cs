@@ -92,8 +92,10 @@ public static class Timeline
         yield return new(sheet, "Tell the customers and make room in the freezer", "Weights are known well enough by then.", "orders confirmed");
         DateTime arrival = date.Date.ToDateTime(date.Arrival);
         DateTime caught = arrival - TimeSpan.FromHours(date.Road.Hours) - Catching;
-        // The birds are killed when they come or later: counted to arrival, the time off feed is the shortest.
-        yield return At(arrival - TimeSpan.FromHours(date.OffFeed.Hours), "Feed off, water stays on", "The plant's rule, 8 to 12 h as a rule: full crops soil carcasses, long hunger costs weight and welfare.", "time", ClearOfDrugs);
+
+        // The birds are killed when they come or later: counted to arrival, the time off feed is the shortest. Birds in crates have none anyway.
+        DateTime feedOff = arrival - TimeSpan.FromHours(date.OffFeed.Hours);
+        yield return At(feedOff < caught ? feedOff : caught, "Feed off, water stays on", "The plant's rule, 8 to 12 h as a rule: full crops soil carcasses, long hunger costs weight and welfare.", "time", ClearOfDrugs);
         yield return At(caught, "Catch and crate", "Road, loading and arrival counted back.", "crates, birds a crate, birds left behind", Handling);
         yield return At(caught.AddHours(0.5), "Load with air between the crates", "Heat kills on the road.", "temperature, time", Heat);
         yield return At(arrival, "Deliver the birds", "As booked.", "head delivered, dead on arrival");
