@@ -23,9 +23,9 @@ internal sealed class ProblemList(string file)
     public void Add(CsvCell cell, string field, string fault, string expected) => Add(cell.Line, cell.Column, field, cell.Text, fault, expected);
 
     /// <summary>What the library refuses, in the two parts of a problem.</summary>
-    public static (string Fault, string Expected) Said(ArgumentException refused)
+    public static (string Fault, string Expected) Said(ArgumentException refused, string fault = "makes no sense")
     {
         string[] said = refused.Message.Split(" (Parameter")[0].TrimEnd('.').Split("; expected ");
-        return ("makes no sense: " + said[0], said[^1]);
+        return (fault + ": " + said[0], said[^1]);
     }
 }

@@ -74,7 +74,8 @@ internal static class BatchWeightsSection
         }
         catch (ArgumentException exception)
         {
-            section.Refuse(section.Optional("prior")!, "makes no prior", exception.Message.Split(" (Parameter")[0]);
+            (string fault, string expected) = ProblemList.Said(exception, "makes no prior");
+            section.Refuse(section.Optional("prior")!, fault, expected);
             return read;
         }
     }

@@ -140,7 +140,8 @@ internal sealed class FarmBatchFacts
             // A line that cannot be read was told already.
             if (problems.Count == before)
             {
-                problems.Add(lines[group[0]], group[0], "makes no sense with the lines beside it", exception.Message.Split(" (Parameter")[0]);
+                (string fault, string expected) = ProblemList.Said(exception, "makes no sense with the lines beside it");
+                problems.Add(lines[group[0]], group[0], fault, expected);
             }
 
             return null;

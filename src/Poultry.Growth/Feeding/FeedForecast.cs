@@ -66,7 +66,7 @@ public sealed class FeedForecast
     /// <param name="until">The last age, at least a day after placement; part days are not forecast.</param>
     /// <param name="options">How sure the weights are, and what was recorded.</param>
     /// <exception cref="ArgumentException">The feeds do not cover the time, pasture or ranging are given for birds that never go out, a record lies outside the time, or curves are drawn at other ages.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The end is too early, or the curve says nothing about an age or is outside 10 g to 12 kg.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The end is too early, or no bird is left by then, or the curve says nothing about an age or is outside 12.5 g to 10 kg.</exception>
     public static FeedForecast For(
         IGrowthCurve curve, HeadCountPath birds, FeedingPlan plan, FeedingConditions conditions, Age until, FeedForecastOptions? options = null)
     {
@@ -77,6 +77,7 @@ public sealed class FeedForecast
         options ??= new FeedForecastOptions();
         int count = Days(birds, until);
         double start = birds.AgeAtPlacement.Days;
+        Require.Positive(birds.BirdsAt(Age.FromDays(start + count)), "birds alive at the end", nameof(birds));
         plan.RequireCovers(birds.AgeAtPlacement, Age.FromDays(start + count), nameof(plan));
         if (conditions.Temperatures.MoveOut is null && (conditions.Pasture.EnergyShare.Fraction > 0 || conditions.Ranging.Fraction > 0))
         {

@@ -6,6 +6,9 @@ namespace Poultry.Growth.Feeding;
 /// <summary>From weights to feed, day by day: everything that does not depend on the weights is worked out once.</summary>
 internal sealed class FeedPath
 {
+    /// <summary>Mean weights for which a body composition is known, with room for the heavier and the lighter sex.</summary>
+    public const double LeastKilograms = BodyComposition.LeastGrams / 800, MostKilograms = BodyComposition.MostGrams / 1200;
+
     private readonly EnergyModel model;
     private readonly Sex sex;
     private readonly double startDays;
@@ -19,7 +22,7 @@ internal sealed class FeedPath
         for (int i = 0; i < count; i++)
         {
             double middle = startDays + i + 0.5;
-            bool outside = middle > moveOut;
+            bool outside = middle >= moveOut;
             double eatenShare = outside ? 1 - conditions.Pasture.EnergyShare.Fraction : 1;
             int phase = plan.IndexAt(middle);
             days[i] = new Day(
@@ -65,11 +68,9 @@ internal sealed class FeedPath
     /// <returns>False where a weight lies outside what a body composition is known for, or falls so fast that a day asks for no feed.</returns>
     public bool Feed(ReadOnlySpan<double> kilograms, Span<double> feedKilograms)
     {
-        // With room for the heavier and the lighter sex.
-        const double Least = BodyComposition.LeastGrams / 800, Most = BodyComposition.MostGrams / 1200;
         foreach (double weight in kilograms)
         {
-            if (!(weight > Least && weight < Most))
+            if (!(weight > LeastKilograms && weight < MostKilograms))
             {
                 return false;
             }

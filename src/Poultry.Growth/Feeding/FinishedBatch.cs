@@ -40,7 +40,7 @@ public sealed class FinishedBatch
     public Mass LiveWeight { get; }
 
     /// <summary>Mean weight of one chick when placed; null where it was not weighed.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or not below the mean live weight sold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or above the mean live weight sold.</exception>
     public Mass? ChickWeight
     {
         get;

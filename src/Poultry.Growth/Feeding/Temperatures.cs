@@ -38,6 +38,7 @@ public sealed class Temperatures
     /// <param name="moveOut">The age at which they go out, above 0.</param>
     /// <param name="outside">Outside temperatures by age; the last before <paramref name="moveOut"/> holds until the next.</param>
     /// <exception cref="ArgumentOutOfRangeException">The age is 0.</exception>
+    /// <exception cref="ArgumentException">The outside is the standard house.</exception>
     public static Temperatures HouseThen(Age moveOut, Temperatures outside)
     {
         ArgumentNullException.ThrowIfNull(outside);

@@ -8,9 +8,6 @@ internal sealed class WeightPath
 {
     private const double FirstWeekDays = 7;
 
-    /// <summary>No bird kept for meat comes near it: a curve that does was read beyond all sense.</summary>
-    private const double HeaviestKilograms = 100;
-
     private readonly double startDays;
     private readonly double? hatchKilograms;
     private readonly int anchor;
@@ -34,11 +31,15 @@ internal sealed class WeightPath
         Middles = new double[count];
         curve.WeightsAt(ages, Kilograms.AsSpan(anchor));
         curve.WeightsAt(middles, Middles.AsSpan(anchor));
-        Require.Between(Kilograms[^1], 0, HeaviestKilograms, "kg of a bird", nameof(curve));
         Anchor(Kilograms);
         for (int i = 0; i < anchor; i++)
         {
             Middles[i] = Math.Sqrt(Kilograms[i] * Kilograms[i + 1]);
+        }
+
+        foreach (double weight in Kilograms)
+        {
+            Require.Between(weight, FeedPath.LeastKilograms, FeedPath.MostKilograms, "kg of a bird", nameof(curve));
         }
     }
 

@@ -165,17 +165,23 @@ public class FeedForecastTests
         forecast.Cost.Should().BeNull("the grower has no price");
     }
 
+    /// <summary>A day in whose middle the birds go out has the outside's temperature, and the outside's ranging with it.</summary>
     [Fact]
-    public void What_cannot_be_forecast_is_refused()
+    public void A_day_counts_as_spent_outside_by_its_middle()
     {
-        FeedingConditions house = new() { Temperatures = Temperatures.StandardHouse, Pasture = PastureIntake.RiveraFerre2007 };
-        FluentActions.Invoking(() => FeedCases.Forecast(house)).Should().Throw<ArgumentException>().WithMessage("*go out*");
-        FeedingPlan late = FeedingPlan.Of(new FeedPhase("grower", Age.FromDays(21), null, FeedCases.Kilocalories(3100)));
-        FluentActions.Invoking(() => FeedCases.Forecast(plan: late)).Should().Throw<ArgumentException>().WithMessage("*21 d*");
-        FluentActions.Invoking(() => FeedingPlan.Of(late.Phases[0], new FeedPhase("x", Age.FromDays(30), null, FeedCases.Kilocalories(3000)), new FeedPhase("y", Age.FromDays(30), null, FeedCases.Kilocalories(3000))))
-            .Should().Throw<ArgumentException>().WithMessage("*gap or overlap*");
-        FluentActions.Invoking(() => new FeedPhase("feed", Age.Hatch, null, FeedCases.Kilocalories(12))).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*1000 to 5000 kcal/kg*");
-        FluentActions.Invoking(() => FeedCases.Forecast(options: new() { Record = new(Age.FromDays(70), Mass.FromKilograms(9), Mass.Zero) })).Should().Throw<ArgumentOutOfRangeException>();
+        Temperatures meadow = Temperatures.HouseThen(Age.FromDays(21.5), Temperatures.Constant(Temperature.FromDegreesCelsius(5)));
+        IReadOnlyList<FeedDay> days = FeedCases.Forecast(new() { Temperatures = meadow, Ranging = Probability.FromPercent(10) }).ByDay;
+
+        days.First(day => (double)day.Ranging.Watts > 0).Age.Days.Should().Be(22);
+        days.First(day => (double)day.TemperatureTerm.Watts > 0).Age.Days.Should().Be(22);
+    }
+
+    [Fact]
+    public void One_bag_is_a_bag()
+    {
+        FeedPhase feed = new("starter", Age.Hatch, null, FeedCases.Kilocalories(3000)) { Bag = Mass.FromKilograms(5000) };
+
+        FeedCases.Forecast(plan: FeedingPlan.Of(feed)).Phases[0].ToString().Should().EndWith(" kg, 1 bag");
     }
 
     [Fact]

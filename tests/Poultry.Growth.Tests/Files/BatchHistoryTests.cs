@@ -94,10 +94,16 @@ public sealed class BatchHistoryTests : IDisposable
 
     [Theory]
     [InlineData("\"weights\": { \"prior\": \"nothing\" }", "batch.json:1:* weights.prior \"nothing\" is no prior, and there is no such file or folder; expected fast-outdoor, fast-objective, slow, or the name of *")]
+    [InlineData("\"weights\": { \"prior\": \"short.csv\" }", "batch.json:1:* weights.prior \"short.csv\" makes no prior: Fewer than four rows from 7 d on; expected four or more, for a curve has three parameters")]
     [InlineData("\"history\": \"past\", \"weights\": { \"prior\": \"past\" }", "batch.json:1:1: file names past batches twice: history, and a folder as prior; expected one of them: history teaches growth too")]
     [InlineData("\"history\": 5", "batch.json:1:* history \"5\" is a bare number; expected the name of a folder with the farm's finished batches beside this file")]
     [InlineData("\"history\": \"prices.csv\"", "*prices.csv: folder is a file; expected a folder with one weigh-in file (.csv) a batch")]
-    public void What_cannot_be_is_refused(string more, string message) => Read(more).Problems.Should().Contain(problem => Matches(problem.ToString(), message));
+    public void What_cannot_be_is_refused(string more, string message)
+    {
+        scratch.Write("short.csv", "# name: T\n# year: 2020\n# source: S\nage_d,weight_g\n0,42\n7,180\n21,900\n35,2000\n");
+
+        Read(more).Problems.Should().Contain(problem => Matches(problem.ToString(), message));
+    }
 
     [Fact]
     public void Weigh_ins_of_another_strain_are_refused()

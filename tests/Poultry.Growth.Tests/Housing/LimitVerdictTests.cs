@@ -1,3 +1,4 @@
+using Poultry.Growth.Evidence;
 using Poultry.Growth.Housing;
 using Poultry.Growth.Primitives;
 
@@ -79,6 +80,20 @@ public class LimitVerdictTests
     [Fact]
     public void What_is_chosen_by_name_must_still_be_within_its_scope() =>
         Density(new() { Place = "USA", System = RearingSystem.Shelter, Chosen = [Directive] }, 300).Where(verdict => verdict.IsChosen && verdict.Binds).ShouldBeNone();
+
+    [Fact]
+    public void A_further_step_from_memory_does_not_lift_a_limit_that_was_read_unless_it_is_chosen()
+    {
+        Instrument text = new("Atlantis", "Invented act", "2026", InstrumentKind.Law);
+        Limit Step(int step, double figure, HowKnown known) => new()
+        {
+            Instrument = text, Scope = "", Quantity = "stocking density", Printed = "as said", Comparison = LimitComparison.AtMost, Subject = LimitSubject.StockingDensity, Value = figure, HowKnown = known, Step = step,
+        };
+        Limit[] steps = [Step(1, 30, HowKnown.ReadInSource), Step(2, 40, HowKnown.Memory)];
+
+        LimitVerdict.Of(steps, new() { Place = "Atlantis" }).Select(verdict => verdict.Binds).Should().Equal(true, false);
+        LimitVerdict.Of(steps, new() { Place = "Atlantis", Chosen = [text.Name] }).Select(verdict => verdict.Binds).Should().Equal(false, true);
+    }
 
     [Fact]
     public void A_figure_from_memory_binds_only_who_names_it_and_stays_unverified()

@@ -97,6 +97,30 @@ public class PastureTests
         PastureSeason.Of(batch, 2, Duration.FromDays(35), Duration.FromDays(restDays)).Land.SquareMeters.Should().BeApproximately(10 * spots, 1e-9);
     }
 
+    /// <summary>
+    /// A position is taken while birds are on it (a day, or four) and for its rest. Slow first: on day 14 three positions of a day and the last of four days; fast first: three of a day.
+    /// In the slow part alone, positions four days apart are taken for 4 + 10 days: four of them.
+    /// </summary>
+    [Theory]
+    [InlineData(0.25, 1, 2, 4)]
+    [InlineData(1, 0.25, 2, 3)]
+    [InlineData(0.25, 0.25, 10, 4)]
+    public void Every_spot_is_taken_for_as_long_as_birds_stand_on_it_and_for_its_rest(double first, double then, double restDays, int positions)
+    {
+        PasturePlan batch = PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.ByAge((Age.Hatch, first), (Age.FromDays(35), then)), Age.FromDays(21), Age.FromDays(56));
+
+        PastureSeason.Of(batch, 1, Duration.FromDays(40), Duration.FromDays(restDays)).Land.SquareMeters.Should().BeApproximately(10 * positions, 1e-9);
+    }
+
+    [Fact]
+    public void A_shelter_that_hardly_moves_needs_its_one_spot()
+    {
+        PasturePlan batch = PasturePlan.Of(Area.FromSquareMeters(10), 1, 50, MoveSchedule.Steady(1e-12), Age.FromDays(21), Age.FromDays(56));
+
+        PastureSeason.Of(batch, 1, Duration.Zero, Duration.FromDays(60)).Land.SquareMeters.Should().Be(10);
+        PastureSeason.Paddocks(Duration.FromDays(1e-12), Duration.FromDays(60)).Should().Be(int.MaxValue);
+    }
+
     [Fact]
     public void New_ground_for_every_batch_carries_each_load_once()
     {

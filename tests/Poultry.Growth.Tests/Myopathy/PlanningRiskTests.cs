@@ -158,6 +158,35 @@ public class PlanningRiskTests
         known.After(other).After(one).Mean.Percent.Should().BeApproximately(together, 1e-6 * together);
     }
 
+    [Theory]
+    [InlineData(-20.01, 1.6, "meanLogit", "-20.01 is not allowed; expected -20 to 5.*")]
+    [InlineData(5.01, 1.6, "meanLogit", "5.01 is not allowed; expected -20 to 5.*")]
+    [InlineData(double.NaN, 1.6, "meanLogit", "NaN is not allowed; expected -20 to 5.*")]
+    [InlineData(-6, 0.009, "betweenFlocksLogit", "0.009 is not allowed; expected 0.01 to 10.*")]
+    [InlineData(-6, 10.01, "betweenFlocksLogit", "10.01 is not allowed; expected 0.01 to 10.*")]
+    [InlineData(-6, double.NaN, "betweenFlocksLogit", "NaN is not allowed; expected 0.01 to 10.*")]
+    public void Figures_out_of_range_are_refused_by_name(double mu, double sigma, string name, string message) =>
+        FluentActions.Invoking(() => PlanningRisk.Of(mu, sigma)).Should().Throw<ArgumentOutOfRangeException>().WithParameterName(name).WithMessage(message);
+
+    /// <summary>At the ends of both ranges the median is the logistic of the figure given, and a narrow law has its mean there too.</summary>
+    [Theory]
+    [InlineData(-20, 0.01)]
+    [InlineData(-20, 10)]
+    [InlineData(5, 0.01)]
+    [InlineData(5, 10)]
+    public void Figures_at_the_ends_of_their_ranges_are_taken(double mu, double sigma)
+    {
+        BatchPrevalence risk = PlanningRisk.Of(mu, sigma).For(Plain);
+        double logistic = 100 / (1 + Math.Exp(-mu));
+
+        risk.Median.Percent.Should().BeApproximately(logistic, 1e-4 * logistic);
+        risk.Mean.Percent.Should().BeInRange(0, 100);
+        if (sigma == 0.01)
+        {
+            risk.Mean.Percent.Should().BeApproximately(logistic, 1e-4 * logistic);
+        }
+    }
+
     /// <summary>Source: R, integrate() over logit p ~ N(-9, 0.67) with 20 of 40 found, in pieces about the peak.</summary>
     [Fact]
     public void A_count_far_from_what_was_known_has_the_mean_that_R_gives() =>

@@ -19,6 +19,7 @@ public class ChickOrderTests
 
         BirdsForPacks.Of(ordered, CutSets.Rudn42Days, default).Should().Be(65);
         BirdsForPacks.Of(ordered, CutSets.Rudn42Days, Probability.FromPercent(2)).Should().Be(67);
+        BirdsForPacks.Of([(Pack("whole", 1), 21)], null, Probability.FromPercent(30)).Should().Be(30, "seven in ten of thirty are left, and not a rounding more are needed");
         BirdsForPacks.Of([(Pack("breast", 2), 4), (Pack("breast", 4), 3)], CutSets.InPieces(CutSets.Rudn42Days, 10), default).Should().Be(5, "twenty pieces, four a bird");
         FluentActions.Invoking(() => BirdsForPacks.Of(ordered, null, default)).Should().Throw<ArgumentException>().WithMessage("*\"Breast\" is none of whole birds*");
         FluentActions.Invoking(() => BirdsForPacks.Of([], null, default)).Should().Throw<ArgumentException>();
@@ -37,6 +38,17 @@ public class ChickOrderTests
         order.ChanceOfEnough.Should().BeGreaterThanOrEqualTo(NineInTen);
         ChickOrder.Of(order.Chicks - 1, 300, need).ChanceOfEnough.Should().BeLessThan(NineInTen);
         order.Chicks.Should().BeInRange(350, 375, "ten percent are lost as a rule, nearly twenty in one batch of twenty");
+    }
+
+    [Fact]
+    public void An_order_near_the_most_that_is_tried_is_found()
+    {
+        ChickNeed need = Need(5, Survival.WithoutLoss);
+        ChickOrder order = ChickOrder.Enough(900_000, NineInTen, need);
+
+        order.Chicks.Should().BeInRange(947_369, 948_000, "900,000 are 95 % of 947,369");
+        ChickOrder.Of(order.Chicks - 1, 900_000, need).ChanceOfEnough.Should().BeLessThan(NineInTen);
+        FluentActions.Invoking(() => ChickOrder.Enough(int.MaxValue, NineInTen, need)).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*expected fewer losses*");
     }
 
     [Fact]

@@ -180,6 +180,16 @@ public class HarvestComparisonTests
     }
 
     [Fact]
+    public void Where_more_come_dead_than_were_booked_none_is_missing()
+    {
+        Money Cost(int? booked) => HarvestComparison.Of(
+            HarvestCase.Plan(dates: new OfferedDate { Date = HarvestCase.On(56).Date, BookedBirds = booked, Terms = new() { PerBird = Money.Of(5), PerMissingBird = Money.Of(40) } }).With(dead: 50), Few).Options[0].Cost.Value;
+
+        Cost(booked: 20).Should().Be(Cost(booked: null));
+        Cost(booked: 400).Should().BeGreaterThan(Cost(booked: null));
+    }
+
+    [Fact]
     public void Cautions_say_what_is_missing()
     {
         Three.Cautions.Select(caution => caution.Code).Should().Contain("inspection-rules");

@@ -65,6 +65,33 @@ public class TimelineTests
     }
 
     [Fact]
+    public void What_would_come_on_or_after_the_day_of_killing_is_left_out()
+    {
+        TimelineInputs inputs = new()
+        {
+            Placed = Inputs.Placed,
+            AgeAtPlacement = Inputs.AgeAtPlacement,
+            Date = new() { Date = new(2027, 5, 10) },
+            MoveOut = Age.FromDays(29),
+            Feeds = [.. Inputs.Feeds, ("finisher", Age.FromDays(29), Duration.FromDays(5)), ("last", Age.FromDays(42), Duration.FromDays(5))],
+        };
+
+        string[] what = [.. Timeline.Of(inputs).Select(entry => entry.What)];
+
+        what.Should().Contain("Change to grower").And.NotContain(entry => entry.StartsWith("Move out", StringComparison.Ordinal) || entry.EndsWith("finisher", StringComparison.Ordinal) || entry.EndsWith("last", StringComparison.Ordinal));
+        what[^1].Should().Be("Collect the packs");
+    }
+
+    [Fact]
+    public void Feed_is_off_when_the_birds_are_caught_at_the_latest() =>
+        Timeline.Of(new() { Placed = Inputs.Placed, AgeAtPlacement = Inputs.AgeAtPlacement, Date = new() { Date = new(2027, 6, 8), Road = Duration.FromHours(4), OffFeed = Duration.FromHours(5) } })
+            .Single(entry => entry.What.StartsWith("Feed off", StringComparison.Ordinal)).ToString().Should().StartWith("2027-06-08 01:30", "they are caught an hour and a half before four hours on the road, to be there at seven");
+
+    [Fact]
+    public void Chicks_that_come_older_go_straight_out() =>
+        Timeline.Of(new() { Placed = Inputs.Placed, AgeAtPlacement = Age.FromDays(25), Date = Inputs.Date }).Single(entry => entry.What == "Move out to the shelters").Date.Should().Be(Inputs.Placed);
+
+    [Fact]
     public void Chicks_after_the_day_of_killing_are_refused() =>
         FluentActions.Invoking(() => Timeline.Of(new() { Placed = new(2027, 6, 8), AgeAtPlacement = Age.Hatch, Date = Inputs.Date })).Should().Throw<ArgumentException>();
 }

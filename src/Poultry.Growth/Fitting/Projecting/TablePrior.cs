@@ -16,13 +16,13 @@ internal static class TablePrior
         WeighIn[] rows = [.. table.Rows.Where(row => row.Age.Days >= ProjectionData.YoungestDays).Select(row => WeighIn.Mean(row.Age, row.Weight, birds: 1))];
         if (rows.Length < 4)
         {
-            throw new ArgumentException("Fewer than four rows from 7 d on; a curve of three parameters needs more.", nameof(table));
+            throw new ArgumentException("Fewer than four rows from 7 d on; expected four or more, for a curve has three parameters.", nameof(table));
         }
 
         GrowthFit fit = GrowthFit.Of(WeighInSeries.Of(rows), CurveFamilies.Gompertz, EveryRow);
         return fit is { Curve: not null, Parameters: [{ Value: var mature }, { Value: var rate }, { Value: >= 0 and var inflection }] }
             ? [Math.Log(mature), Math.Log(rate), inflection]
-            : throw new ArgumentException("No Gompertz curve follows the rows of " + table.Model.Name + ". " + fit.Reason, nameof(table));
+            : throw new ArgumentException("No Gompertz curve follows the rows of " + table.Model.Name + (fit.Reason is { } why ? ". " + why.TrimEnd('.') : "") + "; expected weights that rise faster at first and slower later.", nameof(table));
     }
 
     /// <summary>The table's own evidence under the equation of a prior.</summary>

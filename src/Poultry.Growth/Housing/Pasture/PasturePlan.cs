@@ -87,8 +87,8 @@ public sealed class PasturePlan
     public AreaDensity LoadOfPass(Mass perBird) =>
         AreaDensity.FromKilogramsPerSquareMeter(Require.NotNegative(perBird.Kilograms, "kg", nameof(perBird)) / GroundPerBird.SquareMeters);
 
-    /// <summary>One line, as in <c>80 birds in 1 shelter, 28 d: 312 m2, 3.9 m2 a bird</c>, in every culture.</summary>
+    /// <summary>One line, as in <c>80 birds in 1 shelter, 28 d: 312 m2 (3360 ft2) of fresh ground, 3.9 m2 (42 ft2) a bird</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Birds} birds in {Shelters} shelter{(Shelters == 1 ? "" : "s")}, {Time.Days:0.#} d: {GroundPerBatch.SquareMeters:0} m2 ({GroundPerBatch.SquareFeet:0} ft2) of fresh ground, {GroundPerBird.SquareMeters:0.##} m2 ({GroundPerBird.SquareFeet:0.#} ft2) a bird");
+        $"{CountText.Of(Birds, "bird")} in {CountText.Of(Shelters, "shelter")}, {Time.Days:0.#} d: {GroundPerBatch.SquareMeters:0} m2 ({GroundPerBatch.SquareFeet:0} ft2) of fresh ground, {GroundPerBird.SquareMeters:0.##} m2 ({GroundPerBird.SquareFeet:0.#} ft2) a bird");
 }

@@ -12,7 +12,7 @@ public sealed class PastureSeason
     {
         (Batch, Batches, Rest) = (batch, batches, rest);
         GroundPerSeason = Area.FromSquareMeters(batches * batch.GroundPerBatch.SquareMeters);
-        Land = Area.FromSquareMeters(MostGroundWithin(batch, batches, intervalDays, (int)Math.Ceiling(rest.Days - 1e-9)));
+        Land = Area.FromSquareMeters(MostGroundTaken(batch, batches, intervalDays, (int)Math.Ceiling(rest.Days - 1e-9)));
     }
 
     /// <summary>What sources say about rest.</summary>
@@ -33,7 +33,7 @@ public sealed class PastureSeason
     /// <summary>Fresh ground that all batches use, a spot counted each time it is used.</summary>
     public Area GroundPerSeason { get; }
 
-    /// <summary>Land that gives every spot its rest: the most ground used within any span of the rest and the day before it.</summary>
+    /// <summary>Land that gives every spot its rest: the most ground that is under birds or at rest on any day.</summary>
     public Area Land { get; }
 
     /// <summary>Birds that a hectare of that land carries in the season.</summary>
@@ -69,36 +69,42 @@ public sealed class PastureSeason
     /// <param name="rest">How long a paddock rests, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static int Paddocks(Duration stay, Duration rest) =>
-        1 + (int)Math.Ceiling((Require.NotNegative(rest.Days, "d", nameof(rest)) / Require.Positive(stay.Days, "d", nameof(stay))) - 1e-9);
+        1 + (int)Math.Min(int.MaxValue - 1, Math.Ceiling((Require.NotNegative(rest.Days, "d", nameof(rest)) / Require.Positive(stay.Days, "d", nameof(stay))) - 1e-9));
 
     /// <summary>As in <c>3 batches, 60 d of rest: 1800 m2 (19375 ft2) of land</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{CountText.Batches(Batches)}, {Rest.Days:0.#} d of rest: {Land.SquareMeters:0} m2 ({Land.SquareFeet:0} ft2) of land");
 
-    private static double MostGroundWithin(PasturePlan batch, int batches, int intervalDays, int restDays)
+    private static double MostGroundTaken(PasturePlan batch, int batches, int intervalDays, int restDays)
     {
-        int batchDays = (int)Math.Ceiling(batch.Time.Days - 1e-9);
-        double[] use = new double[((batches - 1) * intervalDays) + batchDays];
-        for (int started = 0; started < batches; started++)
+        int batchDays = (int)Math.Ceiling(batch.Time.Days - 1e-9), before = 0;
+
+        // Ground taken on each day, less that of the day before: a spot is taken from its first day under the shelter to the end of its rest.
+        double[] more = new double[((batches - 1) * intervalDays) + batchDays];
+        for (int day = 0; day < batchDays; day++)
         {
-            int before = 0;
-            for (int day = 0; day < batchDays; day++)
+            Age age = Age.FromDays(batch.From.Days + day);
+            int positions = batch.Moves.Positions(batch.From, Age.FromDays(Math.Min(age.Days + 1, batch.To.Days)));
+            double ground = (positions - before) * batch.Shelters * batch.Shelter.SquareMeters;
+            before = positions;
+
+            // A shelter moved every few days stands on its spot until the next move: the spot's rest begins then.
+            double free = day + restDays + Math.Max(1, Math.Ceiling((1 / batch.Moves.MovesPerDay(age)) - 1e-9));
+            for (int start = 0, left = batches; left > 0; start += intervalDays, left--)
             {
-                Age until = Age.FromDays(Math.Min(batch.From.Days + day + 1, batch.To.Days));
-                int positions = batch.Moves.Positions(batch.From, until);
-                use[(started * intervalDays) + day] += (positions - before) * batch.Shelters * batch.Shelter.SquareMeters;
-                before = positions;
+                more[start + day] += ground;
+                if (start + free < more.Length)
+                {
+                    more[start + (int)free] -= ground;
+                }
             }
         }
 
-        // A shelter moved every few days stands on its spot until the next move: the spot's rest begins then.
-        int standing = (int)Math.Ceiling((1 / batch.Moves.MovesPerDay(batch.From)) - 1e-9);
-        int window = restDays + Math.Max(standing, 1);
-        (double most, double sum) = (0, 0);
-        for (int day = 0; day < use.Length; day++)
+        (double most, double taken) = (0, 0);
+        foreach (double change in more)
         {
-            sum += use[day] - (day >= window ? use[day - window] : 0);
-            most = Math.Max(most, sum);
+            taken += change;
+            most = Math.Max(most, taken);
         }
 
         return most;

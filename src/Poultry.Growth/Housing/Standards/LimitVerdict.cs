@@ -74,10 +74,11 @@ public sealed class LimitVerdict
                 one.Why,
                 keeping.Of(one.Limit.Subject),
                 one.IsChosen,
-                Array.Exists(judged, other => other.Applies == Applicability.Yes && IsFurtherStep(one.Limit, other.Limit)))),
+                Array.Exists(judged, other => other.Applies == Applicability.Yes && IsFurtherStep(one.Limit, one.IsChosen, other.Limit)))),
         ];
     }
 
-    private static bool IsFurtherStep(Limit limit, Limit other) =>
-        limit.Step > 0 && other.Step > limit.Step && other.Subject == limit.Subject && other.Instrument == limit.Instrument;
+    /// <summary>A step from memory, which binds nobody unasked, does not stand in place of one that was read.</summary>
+    private static bool IsFurtherStep(Limit limit, bool isChosen, Limit other) =>
+        (isChosen || !other.IsUnverified) && limit.Step > 0 && other.Step > limit.Step && other.Subject == limit.Subject && other.Instrument == limit.Instrument;
 }

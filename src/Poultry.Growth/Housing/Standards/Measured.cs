@@ -8,7 +8,7 @@ namespace Poultry.Growth.Housing;
 public sealed class Measured
 {
     private Measured(LimitSubject subject, double value, string name) =>
-        (Subject, Value) = (subject, MayBeNegative(subject) ? Require.Finite(value, LimitUnits.Of(subject), name) : Require.NotNegative(value, LimitUnits.Of(subject), name));
+        (Subject, Value) = (subject, LimitUnits.MayBeNegative(subject) ? Require.Finite(value, LimitUnits.Of(subject), name) : Require.NotNegative(value, LimitUnits.Of(subject), name));
 
     /// <summary>What it is.</summary>
     public LimitSubject Subject { get; }
@@ -156,7 +156,4 @@ public sealed class Measured
 
     /// <summary>As in <c>flock size 500 birds</c>, in every culture.</summary>
     public override string ToString() => LimitText.Words(Subject) + " " + LimitText.Figure(Subject, Value);
-
-    private static bool MayBeNegative(LimitSubject subject) =>
-        subject is LimitSubject.OutsideTemperature or LimitSubject.InsideMinusOutside or LimitSubject.CarcassTemperature;
 }

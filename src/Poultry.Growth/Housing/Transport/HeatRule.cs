@@ -20,7 +20,7 @@ public sealed class HeatRule
 
     /// <summary>States the rule.</summary>
     /// <param name="above">-20 to 60 °C.</param>
-    /// <param name="fewer">The share of the birds left out of each crate, below 1.</param>
+    /// <param name="fewer">The share of the birds left out of each crate, 0 to 99 %.</param>
     /// <param name="whose">As in <c>the plant's</c>.</param>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>

@@ -55,15 +55,24 @@ public static class Timeline
     private static IEnumerable<TimelineEntry> Raising(TimelineInputs inputs)
     {
         yield return new(inputs.Placed, "Place the chicks", "Count, dip beaks, see every chick drink.", "placed alive, dead on arrival, age, mean weight of 20", Chicks);
-        yield return new(On(inputs, inputs.MoveOut), "Move out to the shelters", "Feathered, and when the weather allows; heat is lowered to the outside's in the days before.", "day, birds in each shelter, night temperature");
+        if (On(inputs, inputs.MoveOut) is var moved && moved < inputs.Date.Date)
+        {
+            yield return new(moved, "Move out to the shelters", "Feathered, and when the weather allows; heat is lowered to the outside's in the days before.", "day, birds in each shelter, night temperature");
+        }
+
         foreach ((string name, Age from, Duration delivery) in inputs.Feeds)
         {
-            if (from > inputs.AgeAtPlacement)
+            DateOnly needed = On(inputs, from);
+            if (needed >= inputs.Date.Date)
             {
-                yield return new(On(inputs, from), "Change to " + name, "Mix the old feed in for two days.", "day, what is left of the old feed");
+                continue;
             }
 
-            DateOnly needed = from > inputs.AgeAtPlacement ? On(inputs, from) : inputs.Placed;
+            if (from > inputs.AgeAtPlacement)
+            {
+                yield return new(needed, "Change to " + name, "Mix the old feed in for two days.", "day, what is left of the old feed");
+            }
+
             yield return new(Earlier(needed, delivery + Duration.FromDays(2)), "Order " + name, "So that it is there two days before it is needed.", "bags, price");
         }
 
@@ -83,8 +92,10 @@ public static class Timeline
         yield return new(sheet, "Tell the customers and make room in the freezer", "Weights are known well enough by then.", "orders confirmed");
         DateTime arrival = date.Date.ToDateTime(date.Arrival);
         DateTime caught = arrival - TimeSpan.FromHours(date.Road.Hours) - Catching;
-        // The birds are killed when they come or later: counted to arrival, the time off feed is the shortest.
-        yield return At(arrival - TimeSpan.FromHours(date.OffFeed.Hours), "Feed off, water stays on", "The plant's rule, 8 to 12 h as a rule: full crops soil carcasses, long hunger costs weight and welfare.", "time", ClearOfDrugs);
+
+        // The birds are killed when they come or later: counted to arrival, the time off feed is the shortest. Birds in crates have none anyway.
+        DateTime feedOff = arrival - TimeSpan.FromHours(date.OffFeed.Hours);
+        yield return At(feedOff < caught ? feedOff : caught, "Feed off, water stays on", "The plant's rule, 8 to 12 h as a rule: full crops soil carcasses, long hunger costs weight and welfare.", "time", ClearOfDrugs);
         yield return At(caught, "Catch and crate", "Road, loading and arrival counted back.", "crates, birds a crate, birds left behind", Handling);
         yield return At(caught.AddHours(0.5), "Load with air between the crates", "Heat kills on the road.", "temperature, time", Heat);
         yield return At(arrival, "Deliver the birds", "As booked.", "head delivered, dead on arrival");
@@ -100,7 +111,8 @@ public static class Timeline
     private static TimelineEntry At(DateTime when, string what, string why, string record, Caution? caution = null) =>
         new(DateOnly.FromDateTime(when), what, why, record, caution, TimeOnly.FromDateTime(when));
 
-    private static DateOnly On(TimelineInputs inputs, Age age) => inputs.Placed.AddDays((int)Math.Ceiling(age.Days - inputs.AgeAtPlacement.Days));
+    /// <summary>The day of an age; that of placement for chicks that come older.</summary>
+    private static DateOnly On(TimelineInputs inputs, Age age) => inputs.Placed.AddDays(Math.Max(0, (int)Math.Ceiling(age.Days - inputs.AgeAtPlacement.Days)));
 
     private static DateOnly Earlier(DateOnly date, Duration time) => date.AddDays(-(int)Math.Ceiling(time.Days));
 }

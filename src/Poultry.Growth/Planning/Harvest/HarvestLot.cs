@@ -80,7 +80,7 @@ internal sealed class HarvestLot
             Dead = dead,
             Condemned = taken * delivered,
             LesionKilograms = atRisk == 0 ? 0 : lesions.At(inputs.Lesions) * delivered * atRisk,
-            Charges = values[^1] + Date.Terms.ChargeFor((Date.BookedBirds ?? loaded) - dead, delivered, taken * delivered).Amount,
+            Charges = values[^1] + Date.Terms.ChargeFor(Math.Max(0, (Date.BookedBirds ?? loaded) - dead), delivered, taken * delivered).Amount,
         };
     }
 

@@ -69,7 +69,7 @@ public sealed class FarmLearning
             ? [new Caution("own-name-in-history", "The history holds a batch called \"" + name + "\": it is taken for this one and teaches it nothing. Give a new batch a name of its own.")]
             : Array.Empty<Caution>(),
         .. OfOtherKinds > 0 && Batches.Count == 0
-            ? [new Caution("no-batch-of-this-kind", string.Create(CultureInfo.InvariantCulture, $"The history holds {OfOtherKinds} batches, none of {Kind}: nothing is learned across a change of strain, system or sex."))]
+            ? [new Caution("no-batch-of-this-kind", "The history holds " + CountText.Batches(OfOtherKinds) + ", none of " + Kind + ": nothing is learned across a change of strain, system or sex.")]
             : Array.Empty<Caution>(),
         .. Survival.LargeLosses.Count > 0
             ? [new Caution("large-loss-in-history", "Past batches lost " + string.Join("; ", Survival.LargeLosses) + ": taken for one of the rare large losses, so that they say little about the usual ones.")]

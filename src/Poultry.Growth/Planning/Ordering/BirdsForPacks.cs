@@ -31,6 +31,7 @@ public static class BirdsForPacks
             }
         }
 
-        return (int)Math.Ceiling((whole + Math.Ceiling(cut)) / (1 - lost.Fraction));
+        // 21 birds of which seven in ten are left are 30 and not a rounding more.
+        return (int)Math.Ceiling((whole + Math.Ceiling(cut)) / (1 - lost.Fraction) * (1 - 1e-12));
     }
 }

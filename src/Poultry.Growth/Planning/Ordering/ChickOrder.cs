@@ -38,12 +38,13 @@ public sealed class ChickOrder
         (int low, int high) = (birds - 1, birds);
         while (need.ChanceOfAtLeast(birds, high, need.Killing) < chance.Fraction)
         {
-            (low, high) = (high, 2 * high);
-            if (high > MostChicks)
+            if (high >= MostChicks)
             {
                 throw new ArgumentOutOfRangeException(nameof(need), string.Create(
                     CultureInfo.InvariantCulture, $"No order up to {MostChicks} chicks gives {birds} birds with a chance of {chance}; expected fewer losses or a lower chance."));
             }
+
+            (low, high) = (high, Math.Min(2 * high, MostChicks));
         }
 
         while (high - low > 1)

@@ -31,7 +31,7 @@ internal sealed class BatchOutcome
         FeedForForecast = Feed(Forecast.Growth, Forecast.Birds);
         FeedForHead = Feed(Forecast.Growth, Head);
         FeedForBoth = Feed(Growth, Head);
-        Indices = reconciled.EatenKilograms is { } eaten && reconciled.HeadCount.Passed > 0 ? IndicesOf(eaten) : null;
+        Indices = reconciled.EatenKilograms is { } eaten && reconciled.HeadCount.Passed > 0 && reconciled.HeadCount.Passed <= Plan.Birds.Placed ? IndicesOf(eaten) : null;
     }
 
     /// <summary>All weigh-ins, the plant's scale last.</summary>

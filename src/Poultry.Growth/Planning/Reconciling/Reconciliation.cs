@@ -81,7 +81,7 @@ public sealed class Reconciliation
     /// <summary>Each figure of the forecast beside what came of it.</summary>
     public IReadOnlyList<ReconciledFigure> Figures { get; }
 
-    /// <summary>The trade's figures of the batch; null where the feed to the end was not written down or no bird passed.</summary>
+    /// <summary>The trade's figures of the batch; null where the feed to the end was not written down, or no bird passed, or by the plant's count more than were placed.</summary>
     public BatchFigures? Indices => Outcome.Indices;
 
     /// <summary>What to mind.</summary>

@@ -35,6 +35,16 @@ public sealed class ReconciliationTests
     }
 
     [Fact]
+    public void A_plant_that_counts_more_carcasses_than_chicks_were_placed_is_told_and_has_no_indices()
+    {
+        Reconciliation reconciled = Reconciliation.Of(Plan(), new PlantSheet { Killed = Killed, Delivered = 290, Passed = 301, FeedEaten = Mass.FromKilograms(1900) }, Few);
+
+        reconciled.HeadCount.RemainderAtPlant.Should().Be(-11);
+        reconciled.Cautions.Should().Contain(caution => caution.Code == "birds-not-accounted-for");
+        reconciled.Indices.Should().BeNull();
+    }
+
+    [Fact]
     public void Without_a_count_of_the_plant_nothing_is_missing_there() =>
         Reconciliation.Of(Plan(), Sheet(270), Few).HeadCount.RemainderAtPlant.Should().Be(0);
 

@@ -1,0 +1,46 @@
+using Poultry.Growth.Curves;
+using Poultry.Growth.Feeding;
+using Poultry.Growth.Flock;
+using Poultry.Growth.Primitives;
+
+namespace Poultry.Growth.Tests.Feeding;
+
+/// <summary>What no feed can be forecast for is refused by name, and not answered beyond sense.</summary>
+public class FeedForecastRefusalTests
+{
+    [Fact]
+    public void What_cannot_be_forecast_is_refused()
+    {
+        FeedingConditions house = new() { Temperatures = Temperatures.StandardHouse, Pasture = PastureIntake.RiveraFerre2007 };
+        FluentActions.Invoking(() => FeedCases.Forecast(house)).Should().Throw<ArgumentException>().WithMessage("*go out*");
+        FeedingPlan late = FeedingPlan.Of(new FeedPhase("grower", Age.FromDays(21), null, FeedCases.Kilocalories(3100)));
+        FluentActions.Invoking(() => FeedCases.Forecast(plan: late)).Should().Throw<ArgumentException>().WithMessage("*21 d*");
+        FluentActions.Invoking(() => FeedingPlan.Of(late.Phases[0], new FeedPhase("x", Age.FromDays(30), null, FeedCases.Kilocalories(3000)), new FeedPhase("y", Age.FromDays(30), null, FeedCases.Kilocalories(3000))))
+            .Should().Throw<ArgumentException>().WithMessage("*gap or overlap*");
+        FluentActions.Invoking(() => new FeedPhase("feed", Age.Hatch, null, FeedCases.Kilocalories(12))).Should().Throw<ArgumentOutOfRangeException>().WithMessage("*1000 to 5000 kcal/kg*");
+        FluentActions.Invoking(() => FeedCases.Forecast(options: new() { Record = new(Age.FromDays(70), Mass.FromKilograms(9), Mass.Zero) })).Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    /// <summary>A body composition is known from 10 g to 12 kg for each sex: 12.5 g to 10 kg of their mean.</summary>
+    [Theory]
+    [InlineData(4.9, 0.06, null, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
+    [InlineData(4.9, 0.06, 42.0, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
+    [InlineData(40, 0.04, 42.0, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
+    public void Weights_of_no_bird_are_refused(double matureKilograms, double rate, double? hatchGrams, string message)
+    {
+        GompertzCurve curve = GompertzCurve.Of(Mass.FromKilograms(matureKilograms), DailyRate.FromPerDay(rate), Age.FromDays(40));
+        FeedingConditions conditions = new() { Temperatures = FeedCases.Meadow, HatchWeight = hatchGrams is { } grams ? Mass.FromGrams(grams) : null };
+
+        FluentActions.Invoking(() => FeedForecast.For(curve, FeedCases.Birds, FeedingPlan.UsualDiets, conditions, FeedCases.Eight))
+            .Should().Throw<ArgumentOutOfRangeException>().WithParameterName("curve").WithMessage(message);
+    }
+
+    [Fact]
+    public void A_batch_of_which_no_bird_is_left_is_refused_by_name()
+    {
+        HeadCountPath dead = HeadCountPath.Recorded(30, Age.FromDays(1), [Deaths.Of(Age.FromDays(9), 30)], Survival.WithoutLoss);
+
+        FluentActions.Invoking(() => FeedForecast.For(FeedCases.Curve, dead, FeedingPlan.UsualDiets, FeedCases.Outdoors, FeedCases.Eight))
+            .Should().Throw<ArgumentOutOfRangeException>().WithParameterName("birds").WithMessage("0 birds alive at the end*");
+    }
+}
