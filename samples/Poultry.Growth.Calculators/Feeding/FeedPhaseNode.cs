@@ -26,5 +26,5 @@ internal sealed record FeedPhaseNode(
         phase.OrderBy.Days,
         phase.Cost?.Amount);
 
-    public static DateOnly? BuyByOf(PhaseFeed phase, DateOnly? placed) => placed is { } day ? BatchCalendar.After(day, Math.Floor(phase.OrderBy.Days)) : null;
+    public static DateOnly? BuyByOf(PhaseFeed phase, DateOnly? placed) => placed?.AddDays((int)Math.Floor(phase.OrderBy.Days));
 }

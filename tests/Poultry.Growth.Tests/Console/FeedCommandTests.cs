@@ -89,16 +89,6 @@ public sealed class FeedCommandTests : IDisposable
     public void Every_wrong_word_is_told_the_day_of_placement_too() => ConsoleRun.Of("feed", "--placed", "yesterday", "--birds", "x").ErrorLines.Should().HaveCount(2);
 
     [Fact]
-    public void A_day_that_no_calendar_has_is_left_open()
-    {
-        JsonElement json = Json("--birds", "300", "--placed", "9999-12-30");
-
-        json.GetProperty("byDay")[0].GetProperty("date").GetString().Should().Be("9999-12-31");
-        json.GetProperty("byDay")[1].GetProperty("date").ValueKind.Should().Be(JsonValueKind.Null);
-        json.GetProperty("phases").EnumerateArray().Select(phase => phase.GetProperty("buyBy").ValueKind).Should().EndWith(JsonValueKind.Null);
-    }
-
-    [Fact]
     public void Options_that_the_file_says_itself_are_refused_beside_it() =>
         ConsoleRun.Of("feed", Demo, "--birds", "20").ErrorLines.Should().Equal("--birds: is said by the file; expected it there");
 
