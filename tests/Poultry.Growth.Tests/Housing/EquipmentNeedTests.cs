@@ -1,5 +1,4 @@
 using Poultry.Growth.Housing;
-using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Tests.Housing;
 
