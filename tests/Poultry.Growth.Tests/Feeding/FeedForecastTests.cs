@@ -181,7 +181,7 @@ public class FeedForecastTests
     {
         FeedPhase feed = new("starter", Age.Hatch, null, FeedCases.Kilocalories(3000)) { Bag = Mass.FromKilograms(5000) };
 
-        FeedCases.Forecast(plan: FeedingPlan.Of(feed)).Phases[0].ToString().Should().EndWith(" kg, 1 bag");
+        FeedCases.Forecast(plan: FeedingPlan.Of(feed)).Phases[0].ToString().Should().EndWith(" lb), 1 bag");
     }
 
     [Fact]
