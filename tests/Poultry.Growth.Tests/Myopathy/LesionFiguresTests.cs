@@ -112,7 +112,7 @@ public class LesionFiguresTests
 
         batch.Mean.Share.Fraction.Should().BeApproximately(mean, 1e-3 * mean);
         batch.IntraclassCorrelation.Should().BeApproximately(shares.Average(p => (p - mean) * (p - mean)) / (mean * (1 - mean)), 2e-4);
-        PlanningRisk.Of(-4, 0.8).ToString().Should().EndWith($": mean {100 * mean:G2} %, half of them below 1.8 %");
+        PlanningRisk.Of(-4, 0.8).ToString().Should().EndWith(FormattableString.Invariant($": mean {100 * mean:G2} %, half of them below 1.8 %"));
     }
 
     [Fact]
