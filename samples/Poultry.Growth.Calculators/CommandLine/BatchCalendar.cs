@@ -17,13 +17,7 @@ internal sealed record BatchCalendar(DateOnly? Placed, Age? AgeAtPlacement)
         }
 
         // The slack keeps an age worked out by subtraction on its own day.
-        return After(placed, Math.Ceiling((age - ageAtPlacement).Days - 1e-6));
-    }
-
-    /// <summary>So many whole days after another, or before it; null where no calendar has the day.</summary>
-    public static DateOnly? After(DateOnly placed, double days)
-    {
-        double day = placed.DayNumber + days;
+        double day = placed.DayNumber + Math.Ceiling((age - ageAtPlacement).Days - 1e-6);
         return day >= DateOnly.MinValue.DayNumber && day <= DateOnly.MaxValue.DayNumber ? DateOnly.FromDayNumber((int)day) : null;
     }
 }
