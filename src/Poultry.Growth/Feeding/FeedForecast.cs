@@ -36,6 +36,10 @@ public sealed class FeedForecast
     /// <summary>What all phases cost together; null where a price is not known.</summary>
     public Money? Cost => Phases.Any(phase => phase.Cost is null) ? null : Phases.Aggregate(Money.Zero, (sum, phase) => sum + phase.Cost!.Value);
 
+    /// <summary>The same at the bounds of the batch's feed, as dear as the expected feed by weight; null where a price is not known.</summary>
+    public Interval<Money>? CostInterval => Cost is not { } cost || Total.BatchFeed is not { Interval: { Low: { } low, High: { } high } range, Value: var feed } ? null
+        : Interval<Money>.Of(cost * (low / feed), cost * (high / feed), range.Level);
+
     /// <summary>The farm's record against the forecast; null without a record.</summary>
     public FarmFactor? FarmFactor => sums.Factor;
 
@@ -66,7 +70,7 @@ public sealed class FeedForecast
     /// <param name="until">The last age, at least a day after placement; part days are not forecast.</param>
     /// <param name="options">How sure the weights are, and what was recorded.</param>
     /// <exception cref="ArgumentException">The feeds do not cover the time, pasture or ranging are given for birds that never go out, a record lies outside the time, or curves are drawn at other ages.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The end is too early, or no bird is left by then, or the curve says nothing about an age or is outside 12.5 g to 10 kg.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The end is too early, or no bird is left by then, or the curve says nothing about an age, is outside 12.5 g to 10 kg or falls so fast that a day asks for no feed.</exception>
     public static FeedForecast For(
         IGrowthCurve curve, HeadCountPath birds, FeedingPlan plan, FeedingConditions conditions, Age until, FeedForecastOptions? options = null)
     {
@@ -119,6 +123,9 @@ public sealed class FeedForecast
 
     /// <summary>Standard error of the logarithm of feed still to come, for want of a better model.</summary>
     internal double LogError => sums.LongError;
+
+    /// <summary>The days whose feed together a record tells that corrects the forecast; 0 without one.</summary>
+    internal int RecordedDays => sums.RecordedDays;
 
     private static int Days(HeadCountPath birds, Age until) =>
         (int)Math.Floor(Require.Between(until.Days - birds.AgeAtPlacement.Days, 1, 365, "d after placement", nameof(until)) + 1e-9);

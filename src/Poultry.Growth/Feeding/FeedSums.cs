@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Numerics;
@@ -18,8 +19,6 @@ internal sealed class FeedSums
     private readonly FeedParts[] parts;
     private readonly double[] birds, cumulative, batch, birdErrors, batchErrors;
 
-    /// <summary>The day in which the applied record lies; 0 without one.</summary>
-    private readonly int recordDay;
     private readonly double factor = 1;
 
     public FeedSums(FeedPath path, WeightPath weights, CurveError error, HeadCountPath heads, FeedingConditions conditions, FeedForecastOptions options)
@@ -32,6 +31,7 @@ internal sealed class FeedSums
         for (int day = 0; day < Count; day++)
         {
             parts[day] = path.On(day, weights.Kilograms[day], weights.Middles[day], weights.Kilograms[day + 1]);
+            RequireFeed(day);
             birds[day] = heads.BirdsAt(Age.FromDays(Start + day + 0.5));
             cumulative[day + 1] = cumulative[day] + parts[day].FeedKilograms;
             batch[day + 1] = batch[day] + (birds[day] * parts[day].FeedKilograms);
@@ -43,23 +43,26 @@ internal sealed class FeedSums
             Factor = FarmFactor.Of(record, Along(batch, days), conditions, normal, level);
             if (Factor.IsApplied)
             {
-                (factor, recordDay) = (Factor.Ratio, Math.Min(Count, (int)Math.Round(days)));
+                (factor, RecordedDays) = (Factor.Ratio, Math.Min(Count, (int)Math.Round(days)));
             }
         }
 
         double[] one = [.. birds.Select(_ => 1.0)];
-        birdErrors = error.Cumulative(recordDay, one);
-        batchErrors = error.Cumulative(recordDay, birds);
+        birdErrors = error.Cumulative(RecordedDays, one);
+        batchErrors = error.Cumulative(RecordedDays, birds);
     }
 
     public int Count => path.Count;
 
     public FarmFactor? Factor { get; }
 
+    /// <summary>The days whose feed together an applied record tells; 0 without one.</summary>
+    public int RecordedDays { get; }
+
     private double Start => heads.AgeAtPlacement.Days;
 
     /// <summary>Error of the model in whatever lies after a record, or in all feed to an age without one.</summary>
-    public double LongError => recordDay > 0 ? FarmFactor.RestError(Factor!.Record.Age.Days) : conditions.Model.CumulativeError;
+    public double LongError => RecordedDays > 0 ? FarmFactor.RestError(Factor!.Record.Age.Days) : conditions.Model.CumulativeError;
 
     /// <summary>A record tells the level, not the shape within a week.</summary>
     private double ShortError => conditions.Model.DailyError;
@@ -106,6 +109,16 @@ internal sealed class FeedSums
 
     public Estimate<Mass> BatchTo(double days) => Of(factor * Along(batch, days), ErrorTo(batch, batchErrors, (int)Math.Ceiling(days)));
 
+    private void RequireFeed(int day)
+    {
+        if (!(parts[day].FeedKilograms > 0))
+        {
+            throw new ArgumentOutOfRangeException("curve", string.Create(
+                CultureInfo.InvariantCulture,
+                $"The curve falls from {WeightText.Of(weights.Kilograms[day])} at {Start + day:0.##} d to {WeightText.Of(weights.Kilograms[day + 1])} a day later; expected weights that a bird which eats can follow."));
+        }
+    }
+
     private static double Both(double model, double curve) => Math.Sqrt((model * model) + (curve * curve));
 
     private static double Along(double[] sums, double days)
@@ -118,11 +131,11 @@ internal sealed class FeedSums
     /// Standard error of the logarithm of feed from placement to the end of a day. Feed of an applied record is known: only what follows it is in doubt. Before the
     /// record its total is known and how it was spread over the days is the model's.
     /// </summary>
-    private double ErrorTo(double[] sums, double[] curve, int day) => recordDay == 0
+    private double ErrorTo(double[] sums, double[] curve, int day) => RecordedDays == 0
         ? Both(LongError, day == 0 ? 0 : curve[day - 1])
-        : day <= recordDay
-            ? day == recordDay ? 0 : ShortError
-            : Both(LongError, curve[day - 1]) * (sums[day] - sums[recordDay]) / sums[day];
+        : day <= RecordedDays
+            ? day == RecordedDays ? 0 : ShortError
+            : Both(LongError, curve[day - 1]) * (sums[day] - sums[RecordedDays]) / sums[day];
 
     private Estimate<Mass> Of(double kilograms, double logError)
     {

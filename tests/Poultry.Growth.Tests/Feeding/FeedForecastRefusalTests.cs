@@ -1,4 +1,5 @@
 using Poultry.Growth.Curves;
+using Poultry.Growth.Evidence;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Primitives;
@@ -36,11 +37,49 @@ public class FeedForecastRefusalTests
     }
 
     [Fact]
+    public void A_fall_that_no_eating_bird_could_follow_is_refused()
+    {
+        FluentActions.Invoking(() => FeedForecast.For(new Falling(), FeedCases.Birds, FeedingPlan.UsualDiets, FeedCases.Outdoors, FeedCases.Eight))
+            .Should().Throw<ArgumentOutOfRangeException>().WithParameterName("curve")
+            .WithMessage("The curve falls from 3 kg (6.61 lb) at 1 d to 2.4* kg (5.4* lb) a day later; expected weights that a bird which eats can follow.*");
+    }
+
+    [Fact]
     public void A_batch_of_which_no_bird_is_left_is_refused_by_name()
     {
         HeadCountPath dead = HeadCountPath.Recorded(30, Age.FromDays(1), [Deaths.Of(Age.FromDays(9), 30)], Survival.WithoutLoss);
 
         FluentActions.Invoking(() => FeedForecast.For(FeedCases.Curve, dead, FeedingPlan.UsualDiets, FeedCases.Outdoors, FeedCases.Eight))
             .Should().Throw<ArgumentOutOfRangeException>().WithParameterName("birds").WithMessage("0 birds alive at the end*");
+    }
+
+    /// <summary>From 3 kg on the first day down by a fifth a day: no curve of growth, but one may be handed in.</summary>
+    private sealed class Falling : IGrowthCurve
+    {
+        public ModelInfo Model => GompertzCurve.Info;
+
+        public Mass? MatureWeight => null;
+
+        public Inflection? Inflection => null;
+
+        public void WeightsAt(ReadOnlySpan<double> ageDays, Span<double> kilograms)
+        {
+            for (int i = 0; i < ageDays.Length; i++)
+            {
+                kilograms[i] = 0.05 + (2.95 * Math.Exp(0.2 * (1 - ageDays[i])));
+            }
+        }
+
+        public Mass WeightAt(Age age) => throw new NotSupportedException();
+
+        public MassFlow GainAt(Age age) => throw new NotSupportedException();
+
+        public DailyRate RelativeGainAt(Age age) => throw new NotSupportedException();
+
+        public MassFlow MeanGain(Age from, Age to) => throw new NotSupportedException();
+
+        public AgeAtWeight AgeAt(Mass weight) => throw new NotSupportedException();
+
+        public void GainsAt(ReadOnlySpan<double> ageDays, Span<double> kilogramsPerDay) => throw new NotSupportedException();
     }
 }

@@ -1,4 +1,5 @@
 using Poultry.Growth.Carcass;
+using Poultry.Growth.Feeding;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
@@ -26,6 +27,18 @@ public class HarvestComparisonTests
             option.MeanWeight.Value.Kilograms.Should().BeApproximately(
                 plan.Growth.MeanAt(option.Age).Value.Kilograms * Math.Exp(spread * spread / 2), 4 * spread * option.MeanWeight.Value.Kilograms / Math.Sqrt(1000));
         }
+    }
+
+    [Fact]
+    public void Feed_that_a_record_knows_is_in_no_doubt_whatever_the_curve()
+    {
+        FeedRecord record = new(Age.FromDays(55), Mass.FromKilograms(1700), Mass.FromKilograms(90));
+
+        Interval<Mass> feed = HarvestComparison.Of(ReconciledCase.Plan(record: record), Few).Options[0].Feed.Interval;
+
+        // What is left is the feed of one day, at most 250 g for each of at most 300 birds.
+        feed.Low!.Value.Kilograms.Should().BeGreaterThan(1610);
+        feed.High!.Value.Kilograms.Should().BeLessThan(1610 + (0.25 * 300));
     }
 
     [Fact]

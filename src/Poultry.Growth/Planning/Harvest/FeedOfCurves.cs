@@ -12,6 +12,9 @@ internal sealed class FeedOfCurves
     private readonly double[] middleDays;
     private readonly double logFactor, logError;
 
+    /// <summary>What the batch ate on the days of a record, which no curve changes, kg.</summary>
+    private readonly double[] recorded;
+
     /// <summary>Birds alive on the days on which they were counted.</summary>
     private readonly double[] counted;
 
@@ -28,6 +31,7 @@ internal sealed class FeedOfCurves
         double start = plan.Birds.AgeAtPlacement.Days;
         middleDays = [.. Enumerable.Range(0, forecast.ByDay.Count).Select(day => start + day + 0.5)];
         counted = [.. middleDays.TakeWhile(days => days <= plan.Birds.CountedUntil.Days).Select(days => plan.Birds.BirdsAt(Age.FromDays(days)))];
+        recorded = [.. forecast.ByDay.Take(forecast.RecordedDays).Select((day, at) => day.BatchFeed.Value.Kilograms - (at == 0 ? 0 : forecast.ByDay[at - 1].BatchFeed.Value.Kilograms))];
         usual = [.. forecast.ByDay.Select(day => day.Feed.Value.Kilograms)];
         pricePerKilogram = [.. middleDays.Select(age => plan.Feeds.Phases[plan.Feeds.IndexAt(age)].Price?.AmountPerKilogram ?? 0)];
     }
@@ -48,7 +52,7 @@ internal sealed class FeedOfCurves
         {
             Age age = Age.FromDays(middleDays[day]);
             double birds = day < counted.Length ? counted[day] : plan.Birds.BirdsInBatch(age, survival) * (age.Days > struckDays ? 1 - lost : 1);
-            double eaten = birds * bird[day] * (day < counted.Length ? usualFactor : factor);
+            double eaten = day < recorded.Length ? recorded[day] : birds * bird[day] * (day < counted.Length ? usualFactor : factor);
             sum += eaten;
             money += eaten * pricePerKilogram[day];
             (feedKilograms[day + 1], cost[day + 1]) = (sum, money);
