@@ -73,8 +73,11 @@ internal static class FeedPage
             FeedPhaseNode.BuyByOf(phase, answer.Question.Placed) is { } day ? Numbers.Date(day) : Numbers.Signed(phase.OrderBy.Days, 0) + " d from placement",
             phase.Cost is { } cost ? Numbers.Fixed(cost.Amount, 2) : "-",
         ]));
-        page.Line("All feed: " + Between(answer.Forecast.Total.BatchFeed, page) + (answer.Forecast.Cost is { } all ? ", cost " + Numbers.Fixed(all.Amount, 2) : ""));
+        page.Line("All feed: " + Between(answer.Forecast.Total.BatchFeed, page) + Cost(answer.Forecast));
     }
+
+    private static string Cost(FeedForecast forecast) => forecast.Cost is not { } cost ? ""
+        : ", cost " + Numbers.Fixed(cost.Amount, 2) + (forecast.CostInterval is { Low: { } low, High: { } high } ? " (" + Numbers.Fixed(low.Amount, 2) + " to " + Numbers.Fixed(high.Amount, 2) + ")" : "");
 
     private static string Between(Estimate<Mass> feed, Page page) => page.Units.Text(feed.Value, 0) + " " + page.Units.Weight + " (" + Numbers.Percent(feed.Interval.Level) + " %: "
         + page.Units.Text(feed.Interval.Low, 0) + " to " + page.Units.Text(feed.Interval.High, 0) + ")";

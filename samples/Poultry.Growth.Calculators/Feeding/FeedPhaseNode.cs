@@ -12,8 +12,10 @@ namespace Poultry.Growth.Calculators.Feeding;
 /// <param name="BuyBy">The last day to order; null where the day of placement is not known.</param>
 /// <param name="BuyByDaysAfterPlacement">The same; below 0 before the chicks come.</param>
 /// <param name="Cost">Of the bags; null where no price is known.</param>
+/// <param name="CostLow">Of the bags that hold the lower bound.</param>
+/// <param name="CostHigh">Of the bags that hold the upper bound.</param>
 internal sealed record FeedPhaseNode(
-    string Name, double Kg, double? LowKg, double? HighKg, int? Bags, int? BagsAtMost, DateOnly? BuyBy, double BuyByDaysAfterPlacement, double? Cost)
+    string Name, double Kg, double? LowKg, double? HighKg, int? Bags, int? BagsAtMost, DateOnly? BuyBy, double BuyByDaysAfterPlacement, double? Cost, double? CostLow, double? CostHigh)
 {
     public static FeedPhaseNode Of(PhaseFeed phase, DateOnly? placed) => new(
         phase.Phase.Name,
@@ -24,7 +26,9 @@ internal sealed record FeedPhaseNode(
         phase.BagsAtMost,
         BuyByOf(phase, placed),
         phase.OrderBy.Days,
-        phase.Cost?.Amount);
+        phase.Cost?.Amount,
+        phase.CostInterval?.Low?.Amount,
+        phase.CostInterval?.High?.Amount);
 
     public static DateOnly? BuyByOf(PhaseFeed phase, DateOnly? placed) => placed?.AddDays((int)Math.Floor(phase.OrderBy.Days));
 }

@@ -22,6 +22,10 @@ internal sealed record FeedTotalsNode
     /// <summary>Null where a price is not known.</summary>
     public required double? Cost { get; init; }
 
+    public required double? CostLow { get; init; }
+
+    public required double? CostHigh { get; init; }
+
     public static FeedTotalsNode Of(FeedForecast forecast) => new()
     {
         AgeDays = forecast.Total.Age.Days,
@@ -32,5 +36,7 @@ internal sealed record FeedTotalsNode
         FeedConversionLive = forecast.Total.Conversion.Ratio,
         WaterLitres = forecast.ByDay.Sum(day => day.Water.KilogramsPerDay * day.Birds),
         Cost = forecast.Cost?.Amount,
+        CostLow = forecast.CostInterval?.Low?.Amount,
+        CostHigh = forecast.CostInterval?.High?.Amount,
     };
 }

@@ -26,11 +26,17 @@ public sealed class PhaseFeed
     public int? BagsAtMost => Feed.Interval.High is { } high ? BagsFor(high) : null;
 
     /// <summary>What the bags cost, or the loose feed; null where no price is known.</summary>
-    public Money? Cost => Phase.Price?.For(Bags is { } bags ? Phase.Bag!.Value * bags : Feed.Value);
+    public Money? Cost => CostOf(Feed.Value);
+
+    /// <summary>The same at the bounds of the feed, with the chance that they claim; null where no price is known.</summary>
+    public Interval<Money>? CostInterval => Phase.Price is null ? null
+        : Interval<Money>.Of(Feed.Interval.Low is { } low ? CostOf(low) : null, Feed.Interval.High is { } high ? CostOf(high) : null, Feed.Interval.Level);
 
     /// <summary>As in <c>starter: 312 kg (688 lb), 14 bags</c>, in every culture.</summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{Phase.Name}: {Feed.Value.Kilograms:0} kg ({Feed.Value.Pounds:0} lb)") + (Bags is { } count ? ", " + CountText.Of(count, "bag") : "");
+
+    private Money? CostOf(Mass feed) => Phase.Price?.For(BagsFor(feed) is { } bags ? Phase.Bag!.Value * bags : feed);
 
     private static Duration OrderTime(FeedPhase phase, Age ageAtPlacement) =>
         Duration.FromDays(Math.Max(0, (phase.From - ageAtPlacement).Days) - phase.DeliveryTime.Days);

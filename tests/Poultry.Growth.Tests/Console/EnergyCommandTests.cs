@@ -21,6 +21,8 @@ public class EnergyCommandTests
         Number(json, "feedGPerDay").Should().BeApproximately(need.FeedPerDay(Calories.PerKilogram(3100)).Value.Grams, 1e-4);
         Number(json, "feedLowGPerDay").Should().BeLessThan(Number(json, "feedGPerDay"));
         Number(json, "energyHighKcalPerDay").Should().BeGreaterThan(Number(json, "energyKcalPerDay"));
+        json.GetProperty("byModel").EnumerateArray().Should().OnlyContain(model => Number(model, "feedLowGPerDay") < Number(model, "feedGPerDay") && Number(model, "feedGPerDay") < Number(model, "feedHighGPerDay")
+            && Number(model, "energyLowKcalPerDay") < Number(model, "energyKcalPerDay") && Number(model, "energyKcalPerDay") < Number(model, "energyHighKcalPerDay"));
         json.GetProperty("byModel").EnumerateArray().Select(model => model.GetProperty("model").GetString()).Should().HaveCount(8).And.Contain("longo-2006-odd-female");
     }
 

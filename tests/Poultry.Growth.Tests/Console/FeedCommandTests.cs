@@ -40,6 +40,8 @@ public sealed class FeedCommandTests : IDisposable
         Number(json, "expectedToDateKg").Should().Be(ConsoleRun.Known(forecast.FarmFactor.Expected.Kilograms));
         Number(json.GetProperty("totals"), "feedKg").Should().Be(ConsoleRun.Known(forecast.Total.BatchFeed.Value.Kilograms));
         Number(json.GetProperty("totals"), "cost").Should().BeApproximately(forecast.Cost!.Value.Amount, 1e-5);
+        Number(json.GetProperty("totals"), "costLow").Should().BeApproximately(forecast.CostInterval!.Low!.Value.Amount, 1e-5);
+        Number(json.GetProperty("totals"), "costHigh").Should().BeApproximately(forecast.CostInterval.High!.Value.Amount, 1e-5);
         JsonElement starter = json.GetProperty("phases")[0];
         starter.GetProperty("name").GetString().Should().Be("starter");
         starter.GetProperty("bags").GetInt32().Should().Be(forecast.Phases[0].Bags);

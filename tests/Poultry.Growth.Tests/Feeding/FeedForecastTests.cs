@@ -163,6 +163,24 @@ public class FeedForecastTests
         forecast.Phases[1].OrderBy.Days.Should().Be(20, "21 d of age is 20 d after chicks of a day were placed");
         forecast.Phases[1].Bags.Should().BeNull();
         forecast.Cost.Should().BeNull("the grower has no price");
+        (forecast.CostInterval, forecast.Phases[1].CostInterval).Should().Be((null, null));
+    }
+
+    [Fact]
+    public void What_feed_costs_lies_as_wide_as_the_feed()
+    {
+        FeedPhase starter = new("starter", Age.Hatch, Age.FromDays(21), FeedCases.Kilocalories(3000)) { Bag = Mass.FromKilograms(25), Price = UnitPrice.FromAmountPerKilogram(0.8) };
+        FeedPhase grower = new("grower", Age.FromDays(21), null, FeedCases.Kilocalories(3100)) { Price = UnitPrice.FromAmountPerKilogram(0.6) };
+        FeedForecast forecast = FeedCases.Forecast(plan: FeedingPlan.Of(starter, grower), options: new() { Level = 0.8 });
+
+        PhaseFeed bags = forecast.Phases[0], loose = forecast.Phases[1];
+        bags.CostInterval!.High!.Value.Amount.Should().BeApproximately(0.8 * 25 * bags.BagsAtMost!.Value, 1e-9);
+        bags.CostInterval.Low!.Value.Amount.Should().BeApproximately(0.8 * 25 * Math.Ceiling(bags.Feed.Interval.Low!.Value.Kilograms / 25), 1e-9);
+        loose.CostInterval!.Low!.Value.Amount.Should().BeApproximately(0.6 * loose.Feed.Interval.Low!.Value.Kilograms, 1e-9);
+        Interval<Mass> feed = forecast.Total.BatchFeed.Interval;
+        forecast.CostInterval!.Level.Should().Be(0.8);
+        (forecast.CostInterval.High!.Value.Amount / forecast.Cost!.Value.Amount).Should().BeApproximately(feed.High!.Value / forecast.Total.BatchFeed.Value, 1e-12);
+        (forecast.CostInterval.Low!.Value.Amount / forecast.Cost.Value.Amount).Should().BeApproximately(feed.Low!.Value / forecast.Total.BatchFeed.Value, 1e-12);
     }
 
     /// <summary>A day in whose middle the birds go out has the outside's temperature, and the outside's ranging with it.</summary>
