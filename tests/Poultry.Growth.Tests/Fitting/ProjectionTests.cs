@@ -1,3 +1,4 @@
+using Poultry.Growth.Curves;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
@@ -7,7 +8,7 @@ namespace Poultry.Growth.Tests.Fitting;
 /// <summary>How weigh-ins and prior make a projection.</summary>
 public sealed class ProjectionTests
 {
-    private static readonly Projection CheckCase = Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
+    private static Projection CheckCase => Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
     private static readonly Age EightWeeks = Age.FromWeeks(8);
 
     [Fact]
@@ -74,6 +75,33 @@ public sealed class ProjectionTests
         bantams.Disagreement!.Code.Should().Be("prior-and-data-disagree");
         bantams.Cautions.Should().Contain(bantams.Disagreement);
         CheckCase.Disagreement.Should().BeNull();
+    }
+
+    [Fact]
+    public void The_curve_stays_level_where_the_birds_lost_weight()
+    {
+        Projection sick = Projection.Of(
+            WeighInSeries.Of(new[] { (14, 390), (21, 720), (28, 640) }.Select(row => WeighIn.Mean(Age.FromDays(row.Item1), Mass.FromGrams(row.Item2), 200))), GrowthPrior.FastGrowingOutdoor(Sex.Mixed));
+        double Curve(double days) => sick.Curve.WeightAt(Age.FromDays(days)).Kilograms;
+        double Median(double days) => sick.MeanAt(Age.FromDays(days)).Value.Kilograms;
+
+        Median(26).Should().BeLessThan(Median(23), "the last weigh-in was lighter");
+        Curve(26).Should().BeApproximately(Curve(24), 1e-12).And.BeGreaterThan(Median(26));
+        Curve(14).Should().BeApproximately(Median(14), 1e-12);
+        Curve(56).Should().BeApproximately(Median(56), 1e-12);
+        ((TabulatedCurve)sick.Curve).Rows[^1].Age.Should().Be(Age.FromDays(120));
+    }
+
+    /// <summary>Weights of no birds, far from where they were weighed: an answer or a refusal that names the age, never a number that is none.</summary>
+    [Theory]
+    [InlineData(0, "0 d is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units.*", new double[] { 7, 14, 21, 28 }, new double[] { 1, 1e5, 1, 1e5 })]
+    [InlineData(400, "400 d is not allowed; no curve that the weigh-ins leave has a weight there.*", new double[] { 13, 32, 134 }, new[] { 9.12e6, 5.25e6, 0.912 })]
+    public void Weights_of_no_birds_are_refused_where_no_number_holds_them(double days, string message, double[] ages, double[] grams)
+    {
+        ProjectionOptions sure = new() { CoefficientOfVariation = 0.0001, WeighInError = 0 };
+        Projection odd = Projection.Of(WeighInSeries.Of(ages.Zip(grams, (age, weight) => WeighIn.Mean(Age.FromDays(age), Mass.FromGrams(weight), 1_000_000))), GrowthPrior.FastGrowingOutdoor(Sex.Male), sure);
+
+        odd.Invoking(projection => projection.MeanAt(Age.FromDays(days))).Should().Throw<ArgumentOutOfRangeException>().WithParameterName("age").WithMessage(message);
     }
 
     [Fact]

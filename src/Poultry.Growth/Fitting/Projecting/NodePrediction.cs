@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Numerics;
 
 namespace Poultry.Growth.Fitting;
@@ -7,7 +8,7 @@ internal static class NodePrediction
 {
     /// <summary>
     /// Weight, mean and deviation of every node at an age: m = f + k0 C⁻¹ r, s² = g H⁻¹ g' + σ² - k0 C⁻¹ k0', g = df - k0 C⁻¹ J. A node whose curve has no weight
-    /// at this age counts 0, and the others share its weight.
+    /// at this age, or one beyond all numbers, counts 0, and the others share its weight.
     /// </summary>
     /// <param name="fits">The nodes.</param>
     /// <param name="days">The age in days.</param>
@@ -26,7 +27,7 @@ internal static class NodePrediction
         for (int q = 0; q < fits.Count; q++)
         {
             mixture.Weights[q] = 0;
-            if (fits.Weight(q) == 0 || !Line(fits, q, days, correlation, out double mean, slope))
+            if (fits.Weight(q) == 0 || !Line(fits, q, days, correlation, out double mean, slope) || !double.IsFinite(mean + Squares(slope)))
             {
                 continue;
             }
@@ -41,6 +42,12 @@ internal static class NodePrediction
             double variance = Squares(slope) + free + extraVariance;
             (mixture.Weights[q], mixture.Means[q], mixture.Deviations[q]) = (fits.Weight(q), mean, Math.Sqrt(variance));
             total += fits.Weight(q);
+        }
+
+        if (!(total > 0))
+        {
+            throw new ArgumentOutOfRangeException("age", string.Create(
+                CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed; no curve that the weigh-ins leave has a weight there."));
         }
 
         foreach (ref double weight in mixture.Weights)

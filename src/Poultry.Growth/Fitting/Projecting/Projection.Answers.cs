@@ -161,7 +161,10 @@ public sealed partial class Projection
         return new CurveDraws(fits, spread, seed, ages);
     }
 
-    private Estimate<Mass> Estimated((double Low, double Median, double High) kilograms, Age age, double level) => new(
+    /// <summary>From weights that jump up and down by powers of ten curves may come that run beyond all numbers.</summary>
+    private Estimate<Mass> Estimated((double Low, double Median, double High) kilograms, Age age, double level) => !double.IsFinite(kilograms.High)
+        ? throw new ArgumentOutOfRangeException(nameof(age), age + " is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units.")
+        : new(
         Mass.FromKilograms(kilograms.Median),
         Interval<Mass>.Of(Mass.FromKilograms(kilograms.Low), Mass.FromKilograms(kilograms.High), level),
         Model,

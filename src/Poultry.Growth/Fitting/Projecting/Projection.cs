@@ -77,8 +77,8 @@ public sealed partial class Projection
     public IReadOnlyList<FamilyWeight> FamilyWeights => field ??= ProjectionFamilies.Of(fits, Prior);
 
     /// <summary>
-    /// The curve of the medians, for whoever needs one curve: a table by day up to 120 d, or as far as it rises. Its weights are those of <see cref="MeanAt"/> in
-    /// whole days. In the first week it is the extension of later growth, not the hatch weight.
+    /// The curve of the medians, for whoever needs one curve: a table by day up to 120 d. Its weights are those of <see cref="MeanAt"/> in whole days; where those fall
+    /// it stays level. In the first week it is the extension of later growth, not the hatch weight.
     /// </summary>
     public IGrowthCurve Curve => field ??= ProjectionFamilies.Medians(fits, spread, Prior);
 

@@ -37,21 +37,18 @@ internal static class ProjectionFamilies
         return new FamilyWeight(0, followed, before, after);
     }
 
-    /// <summary>The flock's median by day. The discrepancy fades after the last weigh-in, and where growth has all but ended that may show as a fall: there the table ends.</summary>
+    /// <summary>
+    /// The flock's median by day. It falls where a weigh-in was lighter than the one before, and where growth has all but ended and the discrepancy fades: there the table stays level until the
+    /// median is above it again.
+    /// </summary>
     public static TabulatedCurve Medians(NodeFits fits, FlockSpread spread, GrowthPrior prior)
     {
         List<(Age, Mass)> rows = [];
-        double before = 0;
+        double most = 0;
         for (int days = 0; days <= LastDays; days++)
         {
-            double kilograms = ProjectionAnswers.Mean(fits, days, 0, spread.Factor(spread.Sex, days), level: 0.5).Median;
-            if (kilograms < before)
-            {
-                break;
-            }
-
-            rows.Add((Age.FromDays(days), Mass.FromKilograms(kilograms)));
-            before = kilograms;
+            most = Math.Max(most, ProjectionAnswers.Mean(fits, days, 0, spread.Factor(spread.Sex, days), level: 0.5).Median);
+            rows.Add((Age.FromDays(days), Mass.FromKilograms(most)));
         }
 
         return TabulatedCurve.Of("Projected mean of the flock", new Citation("Projection", "Projection by " + prior.Name, HowKnown.Derived), [.. rows]);
