@@ -23,16 +23,16 @@ public static class FarmHistoryFolder
         ArgumentNullException.ThrowIfNull(folder);
         ProblemList own = new(folder);
         string[] paths = CsvFolder.Paths(folder, Expected, own);
-        List<FileProblem> problems = [.. own.InOrder];
-        Dictionary<string, LesionInspection> inspected = new(StringComparer.OrdinalIgnoreCase);
-        if (InspectionsIn(folder) is { } reading)
+        InspectionReading? inspections = InspectionsIn(folder);
+        Dictionary<string, LesionInspection> inspected = (inspections?.Inspections ?? []).ToDictionary(inspection => inspection.Batch, StringComparer.OrdinalIgnoreCase);
+
+        // An inspection of no batch here has no kind of bird, so nothing could learn from it; mostly its name is misspelt.
+        foreach (string stray in inspected.Keys.Except(paths.Select(path => Path.GetFileNameWithoutExtension(path)), StringComparer.OrdinalIgnoreCase))
         {
-            problems.AddRange(reading.Problems);
-            foreach (LesionInspection inspection in reading.Inspections ?? [])
-            {
-                inspected[inspection.Batch] = inspection;
-            }
+            own.Add(Inspections, stray, "is inspected but has no weigh-in file", "the name of a weigh-in file of the folder, without .csv");
         }
+
+        List<FileProblem> problems = [.. own.InOrder, .. inspections?.Problems ?? []];
 
         List<FarmBatch> batches = [];
         foreach (string path in paths)

@@ -55,6 +55,16 @@ public sealed class FarmHistoryFolderTests : IDisposable
     }
 
     [Fact]
+    public void An_inspection_of_a_batch_that_is_not_there_is_told()
+    {
+        Directory.CreateDirectory(Path.Combine(Folder(("Meadow 3.csv", Weighed)), "inspections"));
+        File.WriteAllText(Path.Combine(History, "inspections", "all.csv"), "batch,birds_opened,birds_found\nMEADOW 3,70,2\nMeadow3,20,1\n");
+
+        FarmHistoryFolder.Read(History).Problems.Should().ContainSingle().Which.ToString().Should().EndWith(
+            "inspections \"Meadow3\" is inspected but has no weigh-in file; expected the name of a weigh-in file of the folder, without .csv");
+    }
+
+    [Fact]
     public void The_readers_that_were_there_before_read_it_too()
     {
         FarmHistoryFolder.Add(History, Batch("Meadow 3")).Should().BeNull();

@@ -34,7 +34,7 @@ internal static class AllReaders
         58,,3.156,259,
         """;
 
-    private const string Inspections = "batch,killed,birds_opened,birds_found,detection_percent,note\nsecond,2027-06-08,102,1,100,\nspring,2025-06-02,120,0,,quiet\n";
+    private const string Inspections = "batch,killed,birds_opened,birds_found,detection_percent,note\nsecond,2027-06-08,102,1,100,\nfirst,2025-06-02,120,0,,quiet\n";
 
     private const string Season = """
         // Invented.
