@@ -15,7 +15,7 @@ internal static class PlanCommand
     {
         CalculationCommand command = new(
             "plan", "Which of the offered days to kill a batch on: what each brings, what may go wrong, how sure, and what to do when.", Demo);
-        Argument<string?> file = new("FILE") { Description = "A batch file (JSON) with plant, selling and costs, see docs/file-formats.md.", Arity = ArgumentArity.ExactlyOne };
+        Argument<string?> file = new("FILE") { Description = "A batch file (JSON) with plant, selling and costs, see docs/file-formats.md; batch.json of this folder where none is named.", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> history = new("--history") { HelpName = "FOLDER", Description = "The farm's finished batches, as reconcile keeps them; in place of the history that the file names." };
         SimulationOptions simulation = new();
         Option<string?> calendar = new("--ics") { HelpName = "FILE.ics", Description = "Write the timeline of the recommended day as a calendar; an earlier calendar is replaced, no other file." };
@@ -37,13 +37,19 @@ internal static class PlanCommand
             OutputFile? target = words.Text(calendar) is { } path ? OutputFile.OfCalendar(path, calendar.Name, words.Refuse) : null;
             OutputFile? page = words.Text(report) is { } place ? OutputFile.OfReport(place, report.Name, words.Refuse) : null;
             (IReadOnlyList<Probability> shares, FirstBirds birds) = (split.Shares(words), split.Birds(words));
-            BatchPlan? plan = Read(words.Text(file)!, words.Text(history), words);
+            string batch = words.Text(file) ?? BatchTemplates.BatchFileName;
+            if (words.Text(file) is null && !File.Exists(batch))
+            {
+                return Exit.Refuse(errors, [.. words.Problems, "FILE: is missing, and this folder holds no batch.json; expected a batch file, as poultry-growth new FOLDER makes one"]);
+            }
+
+            BatchPlan? plan = Read(batch, words.Text(history), words);
             if (plan is null || words.Problems.Count > 0)
             {
                 return Exit.Refuse(errors, words.Problems);
             }
 
-            PlanQuestion question = new(plan, words.Text(file)!, options)
+            PlanQuestion question = new(plan, batch, options)
             {
                 History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
             };

@@ -39,7 +39,7 @@ public sealed class PlanBatchTests : IDisposable
         string least = scratch.Write("least.json", "{ \"ageAtPlacement\": \"1d\", \"birds\": 100, \"temperatures\": { \"house\": \"standard\" } }");
 
         ConsoleRun.Of("plan", least).Should().Be(new ConsoleRun(2, "", "least.json: says too little for a plan; expected sections plant and selling: days offered, dressing, packs and prices\n"));
-        ConsoleRun.Of("plan").Exit.Should().Be(2);
+        ConsoleRun.Of("plan").Errors.Should().Be("FILE: is missing, and this folder holds no batch.json; expected a batch file, as poultry-growth new FOLDER makes one\n");
         ConsoleRun.Of("plan", scratch.PathOf("none.json")).Errors.Should().Contain("none.json");
         ConsoleRun.Of("plan", Repository.PathOf(PlanCommand.Demo), "--split-birds", "caught").Errors.Should().Be("--split-birds: says nothing without --split; expected --split with a share, as in 40%\n");
     }
