@@ -15,14 +15,14 @@ internal static class ProjectionChecks
     private const string Draws = "the same, 20,000 draws a node in place of Laplace's approximation, whose error the method states as 0.05 to 1.7 %";
     private const string OtherProgram = "another program; the table's sources are in [handbooks](handbooks.md)";
 
-    private static readonly Lazy<Projection> CheckCase = new(() => Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured));
+    private static Projection CheckCase => Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
 
     public static IEnumerable<OutsideCheck> All =>
     [
         .. Limits("P", TwoPrograms, 49, 0.001, 3.298, 3.785, 4.237),
         .. Limits("P", TwoPrograms, 56, 0.001, 3.769, 4.443, 5.076),
         .. Limits("P", TwoPrograms, 63, 0.001, 4.149, 5.008, 5.828),
-        Recomputed("P-g", "weight of the Gompertz curves in it", TwoPrograms, "-", 0.870, 0.00087, () => CheckCase.Value.FamilyWeights[0].After.Fraction),
+        Recomputed("P-g", "weight of the Gompertz curves in it", TwoPrograms, "-", 0.870, 0.00087, () => CheckCase.FamilyWeights[0].After.Fraction),
         .. Limits("PX", Draws, 56, 0.017, 3.791, 4.438, 5.033),
         .. EndLeftOut("objectives 2012 female", 16, 10, 5, 1),
         .. EndLeftOut("objectives 2012 male", 5, 2, 0, -1),
@@ -34,7 +34,7 @@ internal static class ProjectionChecks
 
     private static IEnumerable<OutsideCheck> Limits(string id, string source, double days, double tolerance, params double[] kilograms) => kilograms.Select((expected, at) => Recomputed(
         FormattableString.Invariant($"{id}-{days}{(char)('a' + at)}"), FormattableString.Invariant($"projected mean at {days} d, {(at == 0 ? "5 %" : at == 1 ? "median" : "95 %")}"), source, "kg", expected, tolerance * expected,
-        () => ProjectionCases.Kilograms(CheckCase.Value.MeanAt(Age.FromDays(days)))[at]));
+        () => ProjectionCases.Kilograms(CheckCase.MeanAt(Age.FromDays(days)))[at]));
 
     private static IEnumerable<OutsideCheck> EndLeftOut(string table, params double[] percent) => percent.Select((expected, at) =>
     {

@@ -6,7 +6,7 @@ namespace Poultry.Growth.Tests.Fitting;
 public class CurveDrawsTests
 {
     private static readonly Age[] Ages = [Age.FromDays(49), Age.FromDays(56), Age.FromDays(63)];
-    private static readonly Projection Batch = Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
+    private static Projection Batch => Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
 
     /// <summary>Shares of 20,000 draws below the stated limits: 5, 50, 95 % with a standard error of 0.15, 0.35, 0.15 points; four of them are allowed.</summary>
     [Fact]

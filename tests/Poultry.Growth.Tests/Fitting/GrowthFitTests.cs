@@ -177,6 +177,7 @@ public class GrowthFitTests
     }
 
     [Fact]
+    [Trait("Speed", "Slow")]
     public void The_same_fit_on_many_threads_has_the_same_bits()
     {
         WeighInSeries shared = Demo.SingleBirds();

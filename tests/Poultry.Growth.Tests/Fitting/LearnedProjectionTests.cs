@@ -46,6 +46,7 @@ public class LearnedProjectionTests
 
     /// <summary>Mean distance, in ln W, of the three limits at 56 d from those under the farm's true prior: it falls with the batches.</summary>
     [Fact]
+    [Trait("Speed", "Slow")]
     public void With_every_batch_the_limits_come_nearer_to_those_of_the_true_prior()
     {
         int[] counts = [0, 2, 8, 40];

@@ -68,6 +68,7 @@ public class LearningTests
     }
 
     [Fact]
+    [Trait("Speed", "Slow")]
     public void Threads_learn_the_same_to_the_last_bit()
     {
         double[] expected = [.. Farm.History.Learn(Kind, Shipped).Prior.Covariances];

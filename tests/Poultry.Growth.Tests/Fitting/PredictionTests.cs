@@ -8,7 +8,7 @@ namespace Poultry.Growth.Tests.Fitting;
 
 public class PredictionTests
 {
-    private static readonly GrowthFit Fit = GrowthFit.Of(Demo.SingleBirds());
+    private static GrowthFit Fit => GrowthFit.Of(Demo.SingleBirds());
 
     [Fact]
     public void A_bird_is_less_sure_than_a_weigh_in_and_that_less_than_the_mean()

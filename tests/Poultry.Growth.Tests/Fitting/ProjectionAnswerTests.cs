@@ -8,7 +8,7 @@ namespace Poultry.Growth.Tests.Fitting;
 /// <summary>The answers of a projection fit each other: mean, bird, bands, chances, ages, and the worth of a weigh-in.</summary>
 public sealed class ProjectionAnswerTests
 {
-    private static readonly Projection CheckCase = Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
+    private static Projection CheckCase => Projection.Of(ProjectionCases.CheckCase, ProjectionCases.Measured);
     private static readonly Age EightWeeks = Age.FromWeeks(8);
 
     /// <summary>The same share the other way round: not birds about a curve that is in doubt, but a curve in doubt about each of many kinds of bird.</summary>
@@ -93,6 +93,27 @@ public sealed class ProjectionAnswerTests
     [Fact]
     public void Uniformity_of_one_sex_is_that_of_the_normal_curve() =>
         CheckCase.UniformityAt(EightWeeks).Fraction.Should().BeApproximately(0.6827, 0.00005, "growth evidence: CV 10 %, 68.3 %");
+
+    /// <summary>The worth is foretold without a fit. Here each of the fifteen weigh-ins is made and the whole projection done again; what differs is Laplace's approximation, at another optimum.</summary>
+    [Theory]
+    [InlineData(42, 30)]
+    [InlineData(49, 10)]
+    [InlineData(56, 100)]
+    public void What_a_weigh_in_is_worth_is_what_fits_to_its_outcomes_say(double days, int birds)
+    {
+        double Width(Projection projection) => projection.MeanAt(EightWeeks).Interval is var range ? (range.High!.Value - range.Low!.Value).Kilograms : 0;
+        ProjectionOptions scatter = new() { CoefficientOfVariation = CheckCase.CoefficientOfVariation, WeighInError = CheckCase.WeighInError };
+        Mass Outcome(double share)
+        {
+            Estimate<Mass> seen = CheckCase.NextWeighInAt(Age.FromDays(days), birds, share == 0.5 ? 0.9 : Math.Abs((2 * share) - 1));
+            return share < 0.5 ? seen.Interval.Low!.Value : share > 0.5 ? seen.Interval.High!.Value : seen.Value;
+        }
+
+        double then = Enumerable.Range(0, 15).Average(at => Width(Projection.Of(
+            WeighInSeries.Of([.. ProjectionCases.CheckCase, WeighIn.Mean(Age.FromDays(days), Outcome((at + 0.5) / 15), birds)]), ProjectionCases.Measured, scatter)));
+
+        CheckCase.WeighInValue(Age.FromDays(days), birds, EightWeeks).WidthThenFraction.Should().BeApproximately(then / CheckCase.MeanAt(EightWeeks).Value.Kilograms, 0.03 * then);
+    }
 
     [Fact]
     public void A_further_weigh_in_narrows_and_a_later_and_larger_one_more()

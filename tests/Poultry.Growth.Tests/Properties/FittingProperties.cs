@@ -23,6 +23,7 @@ public class FittingProperties
         });
 
     [Fact]
+    [Trait("Speed", "Slow")]
     public void With_scatter_every_fit_has_a_certificate_or_a_reason() =>
         Gen.Select(Truth, Gen.Double[-0.15, 0.15].Array[8], Gen.Int[0, CurveFamilies.All.Count - 1]).Sample((truth, off, family) =>
         {
