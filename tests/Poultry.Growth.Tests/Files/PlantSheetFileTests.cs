@@ -71,7 +71,7 @@ public sealed class PlantSheetFileTests : IDisposable
         (sheet.LiveWeight, sheet.Passed, sheet.Giblets, sheet.Lesions).Should().Be(((Mass?)null, (int?)null, (Mass?)null, (LesionCounts?)null));
         (sheet.Opened, sheet.CondemnedBirds, sheet.Packs[0].PiecesPerPack).Should().Be((40, 0, 1));
         sheet.Packs[0].Money!.Value.Amount.Should().Be(1620.50);
-        sheet.ToString().Should().Be("100 birds delivered on 2027-06-08, 180 kg packed");
+        sheet.ToString().Should().Be("100 birds delivered on 2027-06-08, 180 kg (396.83 lb) packed");
     }
 
     [Theory]

@@ -88,7 +88,7 @@ public class CrateTests
     {
         Action loading = () => CrateLoading.Of(CrateStandard.Germany2009, Crate, Mass.FromKilograms(31));
 
-        loading.Should().Throw<ArgumentOutOfRangeException>().WithMessage("31 kg is not allowed; Germany: TierSchTrV Anl. 1 no. 1 (11 Feb 2009) says nothing about birds of this weight.*");
+        loading.Should().Throw<ArgumentOutOfRangeException>().WithMessage("31 kg (68.34 lb) is not allowed; Germany: TierSchTrV Anl. 1 no. 1 (11 Feb 2009) says nothing about birds of this weight.*");
     }
 
     [Fact]

@@ -124,6 +124,10 @@ public class StockingTests
         ChicksToPlace.For(100, Survival.WithoutLoss, Age.Hatch, Age.FromWeeks(1)).AtChance(Probability.FromPercent(0)).Should().Be(100);
 
     [Fact]
+    public void No_more_chicks_are_placed_than_a_number_holds() =>
+        ChicksToPlace.For(int.MaxValue, Survival.WithoutLoss, Age.Hatch, Age.FromWeeks(1)).AtChance(Probability.FromPercent(0)).Should().Be(int.MaxValue);
+
+    [Fact]
     public void The_holdings_outgrow_their_floors_where_their_own_limits_say()
     {
         (string, string?, double?)[] reached =

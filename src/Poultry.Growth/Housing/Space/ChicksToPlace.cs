@@ -81,7 +81,7 @@ public sealed class ChicksToPlace
     /// <param name="chance">The chance to live with.</param>
     public int AtChance(Probability chance)
     {
-        (int low, int high) = (SafeWithNoDeaths, SafeWithNoDeaths + 1);
+        (int low, int high) = (SafeWithNoDeaths, Math.Min(SafeWithNoDeaths, int.MaxValue - 1) + 1);
         while (ChanceOfTooManyOf(high) <= chance && high < int.MaxValue / 2)
         {
             (low, high) = (high, 2 * high);

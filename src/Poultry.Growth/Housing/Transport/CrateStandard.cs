@@ -1,4 +1,3 @@
-using System.Globalization;
 using Poultry.Growth.Evidence;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -130,6 +129,6 @@ public sealed class CrateStandard
         return limits.Where(limit => Holds(limit, kilograms)).Max(limit => limit.Value) is { } perKilogram
             ? perKilogram * kilograms
             : throw new ArgumentOutOfRangeException(
-                nameof(kilograms), string.Create(CultureInfo.InvariantCulture, $"{kilograms} kg is not allowed; {Name} says nothing about birds of this weight."));
+                "weight", WeightText.Of(kilograms) + " is not allowed; " + Name + " says nothing about birds of this weight.");
     }
 }

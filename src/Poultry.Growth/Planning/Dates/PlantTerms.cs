@@ -40,10 +40,12 @@ public sealed class PlantTerms
     public int? MostBirds { get; init => field = value is { } most ? Require.AtLeast(most, 1, nameof(MostBirds)) : null; }
 
     /// <summary>Birds lighter than this are not taken, or not cut; null where the plant says nothing.</summary>
-    public Mass? LightestBird { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public Mass? LightestBird { get; init => field = Weight(value, nameof(LightestBird)); }
 
     /// <summary>Birds heavier than this do not fit the line; null where the plant says nothing.</summary>
-    public Mass? HeaviestBird { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public Mass? HeaviestBird { get; init => field = Weight(value, nameof(HeaviestBird)); }
 
     /// <summary>The same charges for a day with its own numbers of birds.</summary>
     /// <param name="fewestBirds">The fewest birds that the plant opens for, 0 or more.</param>
@@ -84,6 +86,12 @@ public sealed class PlantTerms
     /// <summary>As in <c>4.50 a bird, at least 200.00, 50 birds or more</c>, in every culture.</summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{PerBird} a bird, at least {LeastCharge}, {FewestBirds} birds or more") + (MostBirds is { } most ? string.Create(CultureInfo.InvariantCulture, $", at most {most}") : "");
+
+    private static Mass? Weight(Mass? weight, string name)
+    {
+        _ = weight is { } bird ? Require.Positive(bird.Kilograms, "kg", name) : 0;
+        return weight;
+    }
 
     private static Money NotNegative(Money money, string name) => Money.Of(Require.NotNegative(money.Amount, "", name));
 }

@@ -57,7 +57,7 @@ public sealed class FarmHistory : IReadOnlyList<FarmBatch>
     public FarmLearning Learn(BatchKind kind, GrowthPrior growth, Survival survival, EnergyModel model)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return new([.. batches.Where(batch => batch.Kind.Equals(kind))], kind, growth, survival, model) 
+        return new([.. batches.Where(batch => batch.Kind.Equals(kind))], kind, growth, survival, model)
         {
             OfOtherKinds = batches.Count(batch => !batch.Kind.Equals(kind)), LeftOut = leftOut,
         };

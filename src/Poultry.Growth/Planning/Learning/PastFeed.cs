@@ -34,5 +34,5 @@ public sealed class PastFeed
     }
 
     /// <summary>As in <c>1.04 (2180 of 2096 kg)</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Ratio:0.00} ({Eaten.Kilograms:0} of {Expected.Kilograms:0} kg)");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Ratio:0.00} ({WeightText.Of(Eaten.Kilograms)} of {WeightText.Of(Expected.Kilograms)})");
 }

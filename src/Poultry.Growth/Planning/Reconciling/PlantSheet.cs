@@ -79,5 +79,5 @@ public sealed class PlantSheet
     public Mass Packed => Mass.FromKilograms(Packs.Sum(pack => pack.Weight.Kilograms));
 
     /// <summary>As in <c>262 birds delivered on 2027-06-08, 553.2 kg packed</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Delivered} birds delivered on {Killed:yyyy-MM-dd}, {Packed.Kilograms:0.#} kg packed");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Delivered} birds delivered on {Killed:yyyy-MM-dd}, {WeightText.Of(Packed.Kilograms)} packed");
 }
