@@ -113,7 +113,7 @@ internal sealed class FeedSums
     {
         if (!(parts[day].FeedKilograms > 0))
         {
-            throw new ArgumentOutOfRangeException("curve", string.Create(
+            throw Require.Refusal("curve", string.Create(
                 CultureInfo.InvariantCulture,
                 $"The curve falls from {WeightText.Of(weights.Kilograms[day])} at {Start + day:0.##} d to {WeightText.Of(weights.Kilograms[day + 1])} a day later; expected weights that a bird which eats can follow."));
         }

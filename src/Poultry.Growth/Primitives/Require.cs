@@ -64,6 +64,9 @@ internal static class Require
         return values.Count > 0 ? values : throw new ArgumentException("Expected at least one.", name);
     }
 
+    /// <summary>What to throw where the caller's argument goes by another name, or is known to be wrong only further in.</summary>
+    public static ArgumentOutOfRangeException Refusal(string name, string message) => new(name, message);
+
     private static ArgumentOutOfRangeException OutOfRange(string? name, double value, string unit, string allowed)
     {
         string space = unit.Length == 0 ? "" : " ";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Poultry.Growth.Numerics;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
@@ -46,7 +47,7 @@ internal static class NodePrediction
 
         if (!(total > 0))
         {
-            throw new ArgumentOutOfRangeException("age", string.Create(
+            throw Require.Refusal("age", string.Create(
                 CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed; no curve that the weigh-ins leave has a weight there."));
         }
 

@@ -128,7 +128,6 @@ public sealed class CrateStandard
 
         return limits.Where(limit => Holds(limit, kilograms)).Max(limit => limit.Value) is { } perKilogram
             ? perKilogram * kilograms
-            : throw new ArgumentOutOfRangeException(
-                "weight", WeightText.Of(kilograms) + " is not allowed; " + Name + " says nothing about birds of this weight.");
+            : throw Require.Refusal("weight", WeightText.Of(kilograms) + " is not allowed; " + Name + " says nothing about birds of this weight.");
     }
 }
