@@ -93,7 +93,17 @@ internal sealed class FeedAnswer
         };
         IGrowthCurve curve = question.Table ?? question.Projection!.Curve;
         FeedForecast Of(FeedRecord? used) => FeedForecast.For(curve, question.HeadCount, question.Plan, question.Conditions, question.Until, Options(used));
-        FeedForecast forecast = Of(question.Record);
+        FeedForecast forecast;
+        try
+        {
+            forecast = Of(question.Record);
+        }
+        catch (ArgumentOutOfRangeException refused) when (refused.ParamName == "curve")
+        {
+            Refuse("the weights make no feed: " + refused.Message.Split(" (Parameter")[0]);
+            return null;
+        }
+
         Age? asked = question.At ?? question.Record?.Age;
         return new()
         {

@@ -55,6 +55,19 @@ internal sealed class ProjectAnswer
             return null;
         }
 
+        try
+        {
+            return Made(question, reading, calendar);
+        }
+        catch (ArgumentOutOfRangeException beyond) when (beyond.ParamName == "age")
+        {
+            refuse("the weigh-ins make no projection: " + beyond.Message.Split(" (Parameter")[0]);
+            return null;
+        }
+    }
+
+    private static ProjectAnswer Made(ProjectQuestion question, WeighInReading? reading, BatchCalendar calendar)
+    {
         WeighInSeries? series = reading?.Series;
         Projection projection = series is null ? Projection.Of(question.Prior) : Projection.Of(series, question.Prior);
         IReadOnlyList<Age> ages = question.Ages.Count > 0 ? question.Ages : series is null ? UsualAges.OfSale : UsualAges.After(series[^1].Age);

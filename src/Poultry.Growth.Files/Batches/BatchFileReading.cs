@@ -10,7 +10,9 @@ namespace Poultry.Growth.Files;
 /// <summary>What came of reading a batch file and the files that it names: its sections, or every problem at once.</summary>
 public sealed class BatchFileReading
 {
-    internal BatchFileReading(string file) => File = file;
+    private readonly Lazy<string?> planMissing;
+
+    internal BatchFileReading(string file) => (File, planMissing) = (file, new(Missing));
 
     /// <summary>The file, as problems call it.</summary>
     public string File { get; }
@@ -43,11 +45,7 @@ public sealed class BatchFileReading
     public BatchPlan? Plan => PlanMissing is null ? MadePlan() : null;
 
     /// <summary>What a plan needs and the file does not say; null where nothing is missing.</summary>
-    public string? PlanMissing => Problems.Count > 0 ? "the file has problems"
-        : Harvest is null ? "sections plant and selling: days offered, dressing, packs and prices"
-        : Flock?.Placed is null ? "placed: the day the chicks come"
-        : Weights?.Prior is null ? "weights with a prior or weigh-ins: a table says nothing about how sure it is"
-        : FeedMissing(Flock.Placed.Value, Harvest.Dates);
+    public string? PlanMissing => planMissing.Value;
 
     /// <summary>The feed that is not there for birds that come on a day and go on the last of others; null where there is enough. A plan looks a day beyond the last one offered.</summary>
     internal string? FeedMissing(DateOnly placed, IReadOnlyList<OfferedDate> dates)
@@ -68,6 +66,34 @@ public sealed class BatchFileReading
 
     /// <summary>The plan of such a batch as a season raises it; only where nothing is missing.</summary>
     internal BatchPlan PlanFor(BatchStart start) => MadePlan(start);
+
+    private string? Missing() => Problems.Count > 0 ? "the file has problems"
+        : Harvest is null ? "sections plant and selling: days offered, dressing, packs and prices"
+        : Flock?.Placed is null ? "placed: the day the chicks come"
+        : Weights?.Prior is null ? "weights with a prior or weigh-ins: a table says nothing about how sure it is"
+        : FeedMissing(Flock.Placed.Value, Harvest.Dates) ?? Unfed(MadePlan());
+
+    /// <summary>Why nothing can be said of the weights of a plan or their feed, as of birds that shrink; null where it can.</summary>
+    private static string? Unfed(BatchPlan plan)
+    {
+        Age last = plan.AgeOn(plan.Dates.Max(date => date.Date).AddDays(1));
+        try
+        {
+            foreach (OfferedDate date in plan.Dates)
+            {
+                // As wide as a plan looks.
+                _ = plan.Growth.MeanAt(plan.AgeOn(date.Date), level: 0.999);
+            }
+
+            _ = FeedForecast.For(plan.Growth.Curve, plan.Birds, plan.Feeds, plan.Feeding, last);
+            return null;
+        }
+        catch (ArgumentException refused)
+        {
+            (string fault, string expected) = ProblemList.Said(refused, "not the weights that are projected");
+            return expected + ", and " + fault;
+        }
+    }
 
     private BatchPlan MadePlan(BatchStart? start = null) => new()
     {

@@ -115,7 +115,7 @@ internal sealed class FeedSums
         {
             throw Require.Refusal("curve", string.Create(
                 CultureInfo.InvariantCulture,
-                $"The curve falls from {WeightText.Of(weights.Kilograms[day])} at {Start + day:0.##} d to {WeightText.Of(weights.Kilograms[day + 1])} a day later; expected weights that a bird which eats can follow."));
+                $"A fall from {WeightText.Of(weights.Kilograms[day])} at {Start + day:0.##} d to {WeightText.Of(weights.Kilograms[day + 1])} a day later is not allowed; expected weights that a bird which eats can follow."));
         }
     }
 

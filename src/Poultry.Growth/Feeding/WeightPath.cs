@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Curves;
 using Poultry.Growth.Primitives;
 
@@ -37,9 +38,14 @@ internal sealed class WeightPath
             Middles[i] = Math.Sqrt(Kilograms[i] * Kilograms[i + 1]);
         }
 
-        foreach (double weight in Kilograms)
+        for (int i = 0; i <= count; i++)
         {
-            Require.Between(weight, FeedPath.LeastKilograms, FeedPath.MostKilograms, "kg of a bird", nameof(curve));
+            if (!(Kilograms[i] >= FeedPath.LeastKilograms && Kilograms[i] <= FeedPath.MostKilograms))
+            {
+                throw new ArgumentOutOfRangeException(nameof(curve), string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A bird of {WeightText.Of(Kilograms[i])} at {startDays + i:0.##} d is not allowed; expected weights between {WeightText.Of(FeedPath.LeastKilograms)} and {WeightText.Of(FeedPath.MostKilograms)}, for which feed is known."));
+            }
         }
     }
 

@@ -24,9 +24,9 @@ public class FeedForecastRefusalTests
 
     /// <summary>A body composition is known from 10 g to 12 kg for each sex: 12.5 g to 10 kg of their mean.</summary>
     [Theory]
-    [InlineData(4.9, 0.06, null, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
-    [InlineData(4.9, 0.06, 42.0, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
-    [InlineData(40, 0.04, 42.0, "*kg of a bird is not allowed; expected 0.0125 to 10 kg of a bird*")]
+    [InlineData(4.9, 0.06, null, "A bird of *g * d is not allowed; expected weights between 12.5 g (0.44 oz) and 10 kg (22.05 lb), for which feed is known.*")]
+    [InlineData(4.9, 0.06, 42.0, "A bird of *g * d is not allowed; expected weights between 12.5 g (0.44 oz) and 10 kg (22.05 lb), for which feed is known.*")]
+    [InlineData(40, 0.04, 42.0, "A bird of *g * d is not allowed; expected weights between 12.5 g (0.44 oz) and 10 kg (22.05 lb), for which feed is known.*")]
     public void Weights_of_no_bird_are_refused(double matureKilograms, double rate, double? hatchGrams, string message)
     {
         GompertzCurve curve = GompertzCurve.Of(Mass.FromKilograms(matureKilograms), DailyRate.FromPerDay(rate), Age.FromDays(40));
@@ -41,7 +41,7 @@ public class FeedForecastRefusalTests
     {
         FluentActions.Invoking(() => FeedForecast.For(new Falling(), FeedCases.Birds, FeedingPlan.UsualDiets, FeedCases.Outdoors, FeedCases.Eight))
             .Should().Throw<ArgumentOutOfRangeException>().WithParameterName("curve")
-            .WithMessage("The curve falls from 3 kg (6.61 lb) at 1 d to 2.4* kg (5.4* lb) a day later; expected weights that a bird which eats can follow.*");
+            .WithMessage("A fall from 3 kg (6.61 lb) at 1 d to 2.4* kg (5.4* lb) a day later is not allowed; expected weights that a bird which eats can follow.*");
     }
 
     [Fact]

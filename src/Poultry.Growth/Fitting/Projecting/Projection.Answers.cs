@@ -161,12 +161,9 @@ public sealed partial class Projection
         return new CurveDraws(fits, spread, seed, ages);
     }
 
-    /// <summary>From weights that jump up and down by powers of ten curves may come that run beyond all numbers.</summary>
-    private Estimate<Mass> Estimated((double Low, double Median, double High) kilograms, Age age, double level) => !double.IsFinite(kilograms.High)
-        ? throw new ArgumentOutOfRangeException(nameof(age), age + " is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units.")
-        : new(
-        Mass.FromKilograms(kilograms.Median),
-        Interval<Mass>.Of(Mass.FromKilograms(kilograms.Low), Mass.FromKilograms(kilograms.High), level),
+    private Estimate<Mass> Estimated((double Low, double Median, double High) kilograms, Age age, double level) => new(
+        Mass.FromKilograms(ProjectionAnswers.Held(kilograms.Median, age.Days)),
+        Interval<Mass>.Of(Mass.FromKilograms(kilograms.Low), Mass.FromKilograms(ProjectionAnswers.Held(kilograms.High, age.Days)), level),
         Model,
         ProjectionCautions.At(Cautions, age.Days));
 

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Poultry.Growth.Numerics;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Fitting;
 
@@ -130,6 +132,11 @@ internal static class ProjectionAnswers
         return ((high - low) / median, then / median);
     }
 
+    /// <summary>From weights that jump up and down by powers of ten curves may come that run beyond all numbers.</summary>
+    public static double Held(double kilograms, double days) => double.IsFinite(kilograms) ? kilograms
+        : throw Require.Refusal("age", string.Create(
+            CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units."));
+
     private static (double Low, double Median, double High) Bounds(in NormalMixture mixture, double level, double factor) => (
         factor * Math.Exp(mixture.Quantile((1 - level) / 2)),
         factor * Math.Exp(mixture.Quantile(0.5)),
@@ -162,7 +169,7 @@ internal static class ProjectionAnswers
             for (int g = 0; g < points.Length; g++)
             {
                 (double z, double weight) = points[g];
-                double kilograms = Math.Exp(curve.Means[q] + (z * curve.Deviations[q]));
+                double kilograms = Held(Math.Exp(curve.Means[q] + (z * curve.Deviations[q])), days);
                 for (int part = 0; part < spread.Parts; part++)
                 {
                     (double share, double factor) = spread.Part(part, days);

@@ -48,6 +48,11 @@ internal static class ProjectionFamilies
         for (int days = 0; days <= LastDays; days++)
         {
             most = Math.Max(most, ProjectionAnswers.Mean(fits, days, 0, spread.Factor(spread.Sex, days), level: 0.5).Median);
+            if (!double.IsFinite(most))
+            {
+                break;
+            }
+
             rows.Add((Age.FromDays(days), Mass.FromKilograms(most)));
         }
 

@@ -22,7 +22,8 @@ internal sealed class HarvestSimulation<TDraws>
     public HarvestSimulation(BatchPlan plan, IReadOnlyList<IHarvestChoice> choices, long seed)
     {
         (this.plan, this.choices, this.seed) = (plan, choices, seed);
-        Age last = choices.Max(choice => choice.LastAge);
+        // A record of feed may be of a later day than the choices: after it was weighed, the days before it are still compared.
+        Age last = Age.FromDays(Math.Max(choices.Max(choice => choice.LastAge).Days, Math.Ceiling(plan.FeedRecord?.Age.Days ?? 0)));
         curves = plan.Growth.Draws(seed, [.. FeedForecast.AgesFor(plan.Birds, last)]);
         feed = new(plan, last);
 
