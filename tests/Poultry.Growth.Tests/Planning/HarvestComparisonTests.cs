@@ -3,6 +3,7 @@ using Poultry.Growth.Feeding;
 using Poultry.Growth.Flock;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
+using Poultry.Growth.Weighing;
 
 namespace Poultry.Growth.Tests.Planning;
 
@@ -27,6 +28,18 @@ public class HarvestComparisonTests
             option.MeanWeight.Value.Kilograms.Should().BeApproximately(
                 plan.Growth.MeanAt(option.Age).Value.Kilograms * Math.Exp(spread * spread / 2), 4 * spread * option.MeanWeight.Value.Kilograms / Math.Sqrt(1000));
         }
+    }
+
+    [Fact]
+    public void Counting_the_birds_tells_nothing_of_what_they_ate()
+    {
+        WeighIn[] often = [.. Enumerable.Range(2, 6).Select(week => WeighIn.Mean(Age.FromWeeks(week), HarvestCase.Plan().Growth.MeanAt(Age.FromWeeks(week)).Value, 300))];
+        BatchPlan counted = ReconciledCase.Plan(deaths: [Deaths.Of(Age.FromDays(55), 5)], weighIns: often);
+
+        Interval<Mass> feed = HarvestComparison.Of(counted, Few).Options[0].Feed.Interval;
+
+        // By the error of the model alone; the curves come on top.
+        Math.Log(feed.High!.Value / feed.Low!.Value).Should().BeGreaterThan(2 * 1.6 * EnergyModel.HeatProduction.CumulativeError);
     }
 
     [Fact]

@@ -46,13 +46,13 @@ internal sealed class FeedOfCurves
             usual.CopyTo(bird);
         }
 
-        double usualFactor = Math.Exp(logFactor), factor = Math.Exp(logFactor + (error * logError));
+        double factor = Math.Exp(logFactor + (error * logError));
         (feedKilograms[0], double sum, double money) = (0, 0, 0);
         for (int day = 0; day < bird.Length; day++)
         {
             Age age = Age.FromDays(middleDays[day]);
             double birds = day < counted.Length ? counted[day] : plan.Birds.BirdsInBatch(age, survival) * (age.Days > struckDays ? 1 - lost : 1);
-            double eaten = day < recorded.Length ? recorded[day] : birds * bird[day] * (day < counted.Length ? usualFactor : factor);
+            double eaten = day < recorded.Length ? recorded[day] : birds * bird[day] * factor;
             sum += eaten;
             money += eaten * pricePerKilogram[day];
             (feedKilograms[day + 1], cost[day + 1]) = (sum, money);
