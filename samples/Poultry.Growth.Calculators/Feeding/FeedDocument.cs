@@ -47,6 +47,8 @@ internal sealed record FeedDocument
 
     public required FeedTotalsNode Totals { get; init; }
 
+    public required IReadOnlyList<FlaggedNode> Flagged { get; init; }
+
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
@@ -72,6 +74,7 @@ internal sealed record FeedDocument
         FarmFactorNotUsed = answer.Forecast.FarmFactor?.Reason,
         EatenKg = answer.Forecast.FarmFactor?.Record.Eaten.Kilograms,
         Totals = FeedTotalsNode.Of(answer.Forecast),
+        Flagged = FlaggedNode.Of(answer.Question.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(answer.Sources),
     };

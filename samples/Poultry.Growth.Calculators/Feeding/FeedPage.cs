@@ -14,6 +14,7 @@ internal static class FeedPage
         Record(answer, page);
         ByWeek(answer, page);
         Phases(answer, page);
+        page.Flagged(answer.Question.Suspicions);
         page.Cautions(answer.Cautions);
         page.Sources(answer.Sources);
     }
@@ -77,7 +78,7 @@ internal static class FeedPage
     }
 
     private static string Cost(FeedForecast forecast) => forecast.Cost is not { } cost ? ""
-        : ", cost " + Numbers.Fixed(cost.Amount, 2) + (forecast.CostInterval is { Low: { } low, High: { } high } ? " (" + Numbers.Fixed(low.Amount, 2) + " to " + Numbers.Fixed(high.Amount, 2) + ")" : "");
+        : ", cost " + Numbers.Fixed(cost.Amount, 2) + " (" + Numbers.Fixed(forecast.CostInterval!.Low!.Value.Amount, 2) + " to " + Numbers.Fixed(forecast.CostInterval.High!.Value.Amount, 2) + ")";
 
     private static string Between(Estimate<Mass> feed, Page page) => page.Units.Text(feed.Value, 0) + " " + page.Units.Weight + " (" + Numbers.Percent(feed.Interval.Level) + " %: "
         + page.Units.Text(feed.Interval.Low, 0) + " to " + page.Units.Text(feed.Interval.High, 0) + ")";

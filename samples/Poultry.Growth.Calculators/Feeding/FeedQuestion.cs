@@ -25,6 +25,9 @@ internal sealed class FeedQuestion
     /// <summary>Null where a table is given.</summary>
     public required Projection? Projection { get; init; }
 
+    /// <summary>What looks wrong in the weigh-ins.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions { get; init; } = [];
+
     public required FeedingPlan Plan { get; init; }
 
     public required FeedingConditions Conditions { get; init; }
@@ -50,6 +53,7 @@ internal sealed class FeedQuestion
             Projection = weights.Table is not null ? null
                 : weights.WeighIns?.Series is { } series ? Projection.Of(series, weights.Prior!)
                 : Projection.Of(weights.Prior!),
+            Suspicions = weights.WeighIns?.Suspicions ?? [],
             Plan = feeding.Plan,
             Conditions = feeding.Conditions,
             Record = feeding.Record,

@@ -15,7 +15,7 @@ internal sealed class PlanAnswer
 
     private PlanAnswer(PlanQuestion question, CancellationToken stop)
     {
-        (File, Comparison) = (question.File, HarvestComparison.Of(question.Plan, question.Options, stop));
+        (File, Suspicions, Comparison) = (question.File, question.Suspicions, HarvestComparison.Of(question.Plan, question.Options, stop));
         Calendar = question.EveryDay ? Comparison.EveryDay(stop) : null;
         Splits = question.SplitShares.Count > 0 ? Comparison.Split(question.SplitBirds, question.SplitShares, stop) : [];
         Timeline = Growth.Planning.Timeline.Of(new()
@@ -36,6 +36,9 @@ internal sealed class PlanAnswer
     }
 
     public string File { get; }
+
+    /// <summary>What looks wrong in the weigh-ins, which count all the same.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions { get; }
 
     public HarvestComparison Comparison { get; }
 

@@ -15,7 +15,7 @@ internal static class PlanCommand
     {
         CalculationCommand command = new(
             "plan", "Which of the offered days to kill a batch on: what each brings, what may go wrong, how sure, and what to do when.", Demo);
-        Argument<string?> file = new("FILE") { Description = "A batch file (JSON) with plant, selling and costs, see docs/file-formats.md; batch.json of this folder where none is named.", Arity = ArgumentArity.ZeroOrOne };
+        Argument<string?> file = new("FILE") { Description = "A batch file (JSON) with plant, selling and costs, see docs/file-formats.md; " + BatchTemplates.BatchFileName + " of this folder where none is named.", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> history = new("--history") { HelpName = "FOLDER", Description = "The farm's finished batches, as reconcile keeps them; in place of the history that the file names." };
         SimulationOptions simulation = new();
         Option<string?> calendar = new("--ics") { HelpName = "FILE.ics", Description = "Write the timeline of the recommended day as a calendar; an earlier calendar is replaced, no other file." };
@@ -40,18 +40,18 @@ internal static class PlanCommand
             string batch = words.Text(file) ?? BatchTemplates.BatchFileName;
             if (words.Text(file) is null && !File.Exists(batch))
             {
-                return Exit.Refuse(errors, [.. words.Problems, "FILE: is missing, and this folder holds no batch.json; expected a batch file, as poultry-growth new FOLDER makes one"]);
+                return Exit.Refuse(errors, [.. words.Problems, "FILE: is missing, and this folder holds no " + batch + "; expected a batch file, as poultry-growth new FOLDER makes one"]);
             }
 
-            BatchPlan? plan = Read(batch, words.Text(history), words);
-            if (plan is null || words.Problems.Count > 0)
+            BatchFileReading reading = Read(batch, words.Text(history), words);
+            if (reading.Plan is not { } plan || words.Problems.Count > 0)
             {
                 return Exit.Refuse(errors, words.Problems);
             }
 
             PlanQuestion question = new(plan, batch, options)
             {
-                History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
+                Suspicions = reading.Weights!.WeighIns?.Suspicions ?? [], History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
             };
             return waiting.Run(() =>
             {
@@ -65,7 +65,7 @@ internal static class PlanCommand
         return command;
     }
 
-    private static BatchPlan? Read(string path, string? history, OptionWords words)
+    private static BatchFileReading Read(string path, string? history, OptionWords words)
     {
         BatchFileReading reading = BatchFile.Read(path, history);
         foreach (string problem in FileProblem.Lines(reading.Problems))
@@ -78,7 +78,7 @@ internal static class PlanCommand
             words.Refuse(reading.File + ": says too little for a plan; expected " + missing);
         }
 
-        return reading.Plan;
+        return reading;
     }
 
     private static int Print(PlanAnswer answer, OutputFile? calendar, CommonOptions common, TextWriter output, TextWriter errors) =>

@@ -45,6 +45,8 @@ internal sealed record PlanDocument
     /// <summary>What came from where.</summary>
     public required IReadOnlyList<OriginNode> Origins { get; init; }
 
+    public required IReadOnlyList<FlaggedNode> Flagged { get; init; }
+
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
@@ -77,6 +79,7 @@ internal sealed record PlanDocument
             RecommendedDate = comparison.Recommended.Date.Date,
             Timeline = [.. answer.Timeline.Select(TimelineNode.Of)],
             Origins = [.. answer.Plan.Origins.Select(origin => new OriginNode(origin.Part, origin.Source))],
+            Flagged = FlaggedNode.Of(answer.Suspicions),
             Cautions = CautionNode.Of(answer.Cautions),
             Sources = SourceNode.Of(answer.Sources),
         };

@@ -24,6 +24,7 @@ internal static class PlanPage
             page.Line(origin.ToString());
         }
 
+        page.Flagged(answer.Suspicions);
         page.Cautions(answer.Cautions);
         page.Sources(answer.Sources);
     }

@@ -1,3 +1,4 @@
+using Poultry.Growth.Files;
 using Poultry.Growth.Planning;
 using Poultry.Growth.Primitives;
 
@@ -8,6 +9,9 @@ internal sealed record PlanQuestion(BatchPlan Plan, string File, HarvestOptions 
 {
     /// <summary>The folder of finished batches in place of the one that the file names; null where the file decides.</summary>
     public string? History { get; init; }
+
+    /// <summary>What looks wrong in the weigh-ins.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions { get; init; } = [];
 
     /// <summary>Whether to try every day between those offered.</summary>
     public bool EveryDay { get; init; }

@@ -70,7 +70,7 @@ internal sealed class ReconcileAnswer
         }
         catch (ArgumentException exception)
         {
-            words.Refuse(sheet.File + ": does not fit the batch file: " + exception.Message.Split(" (Parameter")[0]);
+            words.Refuse(sheet.File + ": does not fit the batch file: " + LibraryRefusal.Said(exception));
             return null;
         }
     }

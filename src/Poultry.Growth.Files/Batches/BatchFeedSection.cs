@@ -154,9 +154,9 @@ internal static class BatchFeedSection
             return null;
         }
 
-        if ((rows[last].Age - flock.HeadCount.AgeAtPlacement).Days < 1 || (flock.Until is { } until && rows[last].Age > until))
+        if ((rows[last].Age - flock.HeadCount.AgeAtPlacement).Days < 1 || rows[last].Age.Days > (flock.Until?.Days ?? BatchPlantSection.OldestDays))
         {
-            feed.Refuse("names a record of " + rows[last].Age + ", which lies outside the batch", "a day after placement to the age until");
+            feed.Refuse("names a record of " + rows[last].Age + ", which lies outside the batch", "a day after placement to the age until, or to 119 d where the file states none");
             return null;
         }
 

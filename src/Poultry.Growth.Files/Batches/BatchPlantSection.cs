@@ -9,7 +9,7 @@ namespace Poultry.Growth.Files;
 /// <summary>The section <c>plant</c> of a batch file: dressing, charges, days offered.</summary>
 internal static class BatchPlantSection
 {
-    private const int OldestDays = 119;
+    internal const int OldestDays = 119;
 
     /// <summary>What a ratio that the file states as a share is called: the farm's own word, that its past does not change.</summary>
     private const string StatedRatio = "own";

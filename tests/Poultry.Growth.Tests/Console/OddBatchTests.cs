@@ -45,12 +45,13 @@ public sealed class OddBatchTests : IDisposable
                 ConsoleRun run = ConsoleRun.Of(words);
 
                 run.Exit.Should().BeOneOf([0, 1, 2], "{0} of case {1} ended with {2}", words[0], batch, run.Errors);
+                (run.Errors.Length > 0).Should().Be(run.Exit == 2, "{0} of case {1} ended with {2} and {3}", words[0], batch, run.Exit, run.Errors);
                 (run.Output + run.Errors).Should().NotContain("NaN", "{0} of case {1}", words[0], batch).And.NotContain("∞");
                 answered += run.Exit == 0 ? 1 : 0;
             }
         }
 
-        answered.Should().BeGreaterThan(Batches, "most batches have an answer to most questions");
+        answered.Should().BeGreaterThan(3 * Batches, "most batches have an answer to most questions");
     }
 
     /// <summary>The files of one batch.</summary>

@@ -34,6 +34,50 @@ public sealed class PlanBatchTests : IDisposable
     }
 
     [Fact]
+    public void Birds_that_lost_weight_have_a_plan_that_says_what_looks_wrong()
+    {
+        scratch.Write("sick.csv", "age_d,mean_weight_g,birds\n14,390,200\n21,720,200\n28,640,200\n");
+
+        string file = scratch.Batch(text => text.Replace("meadow-batch.csv", "sick.csv", StringComparison.Ordinal)), page = scratch.PathOf("plan.html");
+        ConsoleRun run = ConsoleRun.Of("plan", file, "--draws", "100", "--report", page);
+
+        const string Wrong = "sick.csv:4: The birds at 28 d, 640 g (22.58 oz) on average, do not go with the other ages";
+        run.Exit.Should().Be(0);
+        run.Output.Should().Contain("Looks wrong\n? " + Wrong);
+        File.ReadAllText(page).Should().Contain(Wrong);
+        ConsoleRun.Of("plan", file, "--draws", "100", "--json").Json.GetProperty("flagged")[0].GetProperty("lines")[0].GetInt32().Should().Be(4);
+        ConsoleRun.Of("feed", file).Output.Should().Contain("? " + Wrong);
+        ConsoleRun.Of("feed", file, "--json").Json.GetProperty("flagged").GetArrayLength().Should().Be(1);
+    }
+
+    [Theory]
+    [InlineData("14,39000,20\n21,72000,20\n", "weights between 12.5 g (0.44 oz) and 10 kg (22.05 lb), for which feed is known, and not the weights that are projected: A bird of 23.833 kg (52.54 lb) at 7 d is not allowed\n")]
+    [InlineData("7,1,30\n14,100000,30\n15,1,30\n56,100000,30\n", "*, and not the weights that are projected: *\n")]
+    public void Weights_of_no_birds_are_told_as_what_is_wrong_with_the_file(string rows, string expected)
+    {
+        scratch.Write("odd.csv", "age_d,mean_weight_g,birds\n" + rows);
+
+        ConsoleRun run = ConsoleRun.Of("plan", scratch.Batch(text => text.Replace("meadow-batch.csv", "odd.csv", StringComparison.Ordinal)), "--draws", "100");
+
+        run.Exit.Should().Be(2, run.Errors);
+        run.Errors.Should().Match("batch.json: says too little for a plan; expected " + expected);
+    }
+
+    [Fact]
+    public void A_record_of_feed_after_the_last_day_is_known_feed()
+    {
+        scratch.Write("late.csv", "age_d,delivered_kg,left_kg\n1,3000,\n80,200,100\n");
+
+        string file = scratch.Batch(text => text.Replace("meadow-feed.csv", "late.csv", StringComparison.Ordinal).Replace("\"until\": \"56d\"", "\"until\": \"90d\"", StringComparison.Ordinal));
+        ConsoleRun.Of("plan", file, "--draws", "100").Exit.Should().Be(0);
+
+        string without = scratch.Batch(text => text.Replace("meadow-feed.csv", "late.csv", StringComparison.Ordinal).Replace("\"until\": \"56d\",", "", StringComparison.Ordinal));
+        ConsoleRun.Of("plan", without, "--draws", "100").Exit.Should().Be(0);
+        scratch.Write("late.csv", "age_d,delivered_kg,left_kg\n1,3000,\n125,200,100\n");
+        ConsoleRun.Of("plan", without, "--draws", "100").Errors.Should().Contain("names a record of 125 d, which lies outside the batch; expected a day after placement to the age until, or to 119 d where the file states none");
+    }
+
+    [Fact]
     public void What_says_too_little_or_makes_no_sense_is_refused()
     {
         string least = scratch.Write("least.json", "{ \"ageAtPlacement\": \"1d\", \"birds\": 100, \"temperatures\": { \"house\": \"standard\" } }");

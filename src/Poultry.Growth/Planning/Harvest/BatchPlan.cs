@@ -104,6 +104,11 @@ public sealed class BatchPlan
     /// <exception cref="ArgumentOutOfRangeException">The date lies before hatch.</exception>
     public Age AgeOn(DateOnly date) => Age.On(date, Placed, Birds.AgeAtPlacement);
 
+    /// <summary>How far feed is worked out: to an age, or to a record of feed that is later, as when days before it are compared.</summary>
+    internal Age FeedUntil(Age last) => FeedRecord is { } record && record.Age > last
+        ? Birds.AgeAtPlacement + Duration.FromDays(Math.Ceiling((record.Age - Birds.AgeAtPlacement).Days))
+        : last;
+
     /// <summary>As in <c>June batch: 500 birds placed 2027-04-27, 3 days offered</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{Name}: {Birds.Placed} birds placed {Placed:yyyy-MM-dd}, {CountText.Of(Dates.Count, "day")} offered");

@@ -22,8 +22,7 @@ internal sealed class HarvestSimulation<TDraws>
     public HarvestSimulation(BatchPlan plan, IReadOnlyList<IHarvestChoice> choices, long seed)
     {
         (this.plan, this.choices, this.seed) = (plan, choices, seed);
-        // A record of feed may be of a later day than the choices: after it was weighed, the days before it are still compared.
-        Age last = Age.FromDays(Math.Max(choices.Max(choice => choice.LastAge).Days, Math.Ceiling(plan.FeedRecord?.Age.Days ?? 0)));
+        Age last = plan.FeedUntil(choices.Max(choice => choice.LastAge));
         curves = plan.Growth.Draws(seed, [.. FeedForecast.AgesFor(plan.Birds, last)]);
         feed = new(plan, last);
 
