@@ -171,7 +171,7 @@ internal sealed class CutOptions
         }
         catch (ArgumentException exception)
         {
-            words.Refuse(option.Name + ": " + exception.Message.Split(" (Parameter")[0]);
+            words.Refuse(option.Name + ": " + LibraryRefusal.Said(exception));
             return null;
         }
     }

@@ -17,15 +17,15 @@ internal sealed record EnergyDocument
 
     public required double EnergyKcalPerDay { get; init; }
 
-    public required double? EnergyLowKcalPerDay { get; init; }
+    public required double EnergyLowKcalPerDay { get; init; }
 
-    public required double? EnergyHighKcalPerDay { get; init; }
+    public required double EnergyHighKcalPerDay { get; init; }
 
     public required double FeedGPerDay { get; init; }
 
-    public required double? FeedLowGPerDay { get; init; }
+    public required double FeedLowGPerDay { get; init; }
 
-    public required double? FeedHighGPerDay { get; init; }
+    public required double FeedHighGPerDay { get; init; }
 
     public required double Level { get; init; }
 
@@ -41,26 +41,30 @@ internal sealed record EnergyDocument
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
 
-    public static EnergyDocument Of(EnergyAnswer answer) => new()
+    public static EnergyDocument Of(EnergyAnswer answer)
     {
-        Model = EnergyModels.NameOf(answer.Need.Model),
-        MaintenanceKcalPerDay = Kilocalories.PerDay(answer.Need.Maintenance),
-        TemperatureKcalPerDay = Kilocalories.PerDay(answer.Need.TemperatureTerm),
-        GainKcalPerDay = Kilocalories.PerDay(answer.Need.Gain),
-        EnergyKcalPerDay = Kilocalories.PerDay(answer.Need.Total),
-        EnergyLowKcalPerDay = Kilocalories.PerDay(answer.Need.Within(answer.Question.Level).Low!.Value),
-        EnergyHighKcalPerDay = Kilocalories.PerDay(answer.Need.Within(answer.Question.Level).High!.Value),
-        FeedGPerDay = answer.Feed.Value.Grams,
-        FeedLowGPerDay = answer.Feed.Interval.Low?.Grams,
-        FeedHighGPerDay = answer.Feed.Interval.High?.Grams,
-        Level = answer.Question.Level,
-        TemperatureC = answer.Temperature.DegreesCelsius,
-        AgeDays = answer.Age.Days,
-        DietKcalPerKg = Kilocalories.PerKilogram(answer.Diet),
-        ByModel = [.. answer.ByModel.Select(need => EnergyNode.Of(need, answer))],
-        Cautions = CautionNode.Of(answer.Cautions),
-        Sources = SourceNode.Of(answer.Sources),
-    };
+        EnergyNode asked = EnergyNode.Of(answer.Need, answer);
+        return new()
+        {
+            Model = asked.Model,
+            MaintenanceKcalPerDay = asked.MaintenanceKcalPerDay,
+            TemperatureKcalPerDay = asked.TemperatureKcalPerDay,
+            GainKcalPerDay = asked.GainKcalPerDay,
+            EnergyKcalPerDay = asked.EnergyKcalPerDay,
+            EnergyLowKcalPerDay = asked.EnergyLowKcalPerDay,
+            EnergyHighKcalPerDay = asked.EnergyHighKcalPerDay,
+            FeedGPerDay = asked.FeedGPerDay,
+            FeedLowGPerDay = asked.FeedLowGPerDay,
+            FeedHighGPerDay = asked.FeedHighGPerDay,
+            Level = answer.Question.Level,
+            TemperatureC = answer.Temperature.DegreesCelsius,
+            AgeDays = answer.Age.Days,
+            DietKcalPerKg = Kilocalories.PerKilogram(answer.Diet),
+            ByModel = [.. answer.ByModel.Select(need => EnergyNode.Of(need, answer))],
+            Cautions = CautionNode.Of(answer.Cautions),
+            Sources = SourceNode.Of(answer.Sources),
+        };
+    }
 
     public string ToJson() => JsonSerializer.Serialize(this, Documents.Readable.EnergyDocument);
 }

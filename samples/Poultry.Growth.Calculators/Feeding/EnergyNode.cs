@@ -12,11 +12,11 @@ internal sealed record EnergyNode(
     double TemperatureKcalPerDay,
     double GainKcalPerDay,
     double EnergyKcalPerDay,
-    double? EnergyLowKcalPerDay,
-    double? EnergyHighKcalPerDay,
+    double EnergyLowKcalPerDay,
+    double EnergyHighKcalPerDay,
     double FeedGPerDay,
-    double? FeedLowGPerDay,
-    double? FeedHighGPerDay)
+    double FeedLowGPerDay,
+    double FeedHighGPerDay)
 {
     public static EnergyNode Of(EnergyNeed need, EnergyAnswer answer)
     {
@@ -28,10 +28,10 @@ internal sealed record EnergyNode(
             Kilocalories.PerDay(need.TemperatureTerm),
             Kilocalories.PerDay(need.Gain),
             Kilocalories.PerDay(need.Total),
-            energy.Low is { } low ? Kilocalories.PerDay(low) : null,
-            energy.High is { } high ? Kilocalories.PerDay(high) : null,
+            Kilocalories.PerDay(energy.Low!.Value),
+            Kilocalories.PerDay(energy.High!.Value),
             feed.Value.Grams,
-            feed.Interval.Low?.Grams,
-            feed.Interval.High?.Grams);
+            feed.Interval.Low!.Value.Grams,
+            feed.Interval.High!.Value.Grams);
     }
 }

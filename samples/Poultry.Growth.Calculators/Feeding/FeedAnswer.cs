@@ -100,7 +100,7 @@ internal sealed class FeedAnswer
         }
         catch (ArgumentOutOfRangeException refused) when (refused.ParamName == "curve")
         {
-            Refuse("the weights make no feed: " + refused.Message.Split(" (Parameter")[0]);
+            Refuse("the weights make no feed: " + LibraryRefusal.Said(refused));
             return null;
         }
 

@@ -61,7 +61,7 @@ internal sealed class ProjectAnswer
         }
         catch (ArgumentOutOfRangeException beyond) when (beyond.ParamName == "age")
         {
-            refuse("the weigh-ins make no projection: " + beyond.Message.Split(" (Parameter")[0]);
+            refuse("the weigh-ins make no projection: " + LibraryRefusal.Said(beyond));
             return null;
         }
     }

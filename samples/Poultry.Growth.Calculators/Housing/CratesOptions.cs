@@ -82,7 +82,7 @@ internal sealed class CratesOptions
         }
         catch (ArgumentOutOfRangeException tooHeavy) when (tooHeavy.Message.Contains("says nothing about birds", StringComparison.Ordinal))
         {
-            words.Refuse(weight.Name + ": " + tooHeavy.Message.Split(" (Parameter")[0]);
+            words.Refuse(weight.Name + ": " + LibraryRefusal.Said(tooHeavy));
             return null;
         }
     }

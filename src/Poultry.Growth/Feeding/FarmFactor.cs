@@ -55,9 +55,9 @@ public sealed class FarmFactor
     /// <summary>Whether the forecast is corrected by it.</summary>
     public bool IsApplied => Reason is null;
 
-    /// <summary>As in <c>1.043 (452 of 433 kg at 28 d)</c>, in every culture.</summary>
+    /// <summary>As in <c>1.044 (452 of 433 kg at 28 d; 996 of 955 lb)</c>, in every culture.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{Ratio:0.000} ({Record.Eaten.Kilograms:0} of {Expected.Kilograms:0} kg at {Record.Age})");
+        CultureInfo.InvariantCulture, $"{Ratio:0.000} ({Record.Eaten.Kilograms:0} of {Expected.Kilograms:0} kg at {Record.Age}; {Record.Eaten.Pounds:0} of {Expected.Pounds:0} lb)");
 
     internal static FarmFactor Of(FeedRecord record, double expectedKilograms, FeedingConditions conditions, double normal, double level)
     {

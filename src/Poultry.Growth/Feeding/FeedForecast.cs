@@ -37,8 +37,9 @@ public sealed class FeedForecast
     public Money? Cost => Phases.Any(phase => phase.Cost is null) ? null : Phases.Aggregate(Money.Zero, (sum, phase) => sum + phase.Cost!.Value);
 
     /// <summary>The same at the bounds of the batch's feed, as dear as the expected feed by weight; null where a price is not known.</summary>
-    public Interval<Money>? CostInterval => Cost is not { } cost || Total.BatchFeed is not { Interval: { Low: { } low, High: { } high } range, Value: var feed } ? null
-        : Interval<Money>.Of(cost * (low / feed), cost * (high / feed), range.Level);
+    public Interval<Money>? CostInterval => Cost is { } cost && Total.BatchFeed is { Interval: var range, Value: var feed }
+        ? Interval<Money>.Of(cost * (range.Low!.Value / feed), cost * (range.High!.Value / feed), range.Level)
+        : null;
 
     /// <summary>The farm's record against the forecast; null without a record.</summary>
     public FarmFactor? FarmFactor => sums.Factor;

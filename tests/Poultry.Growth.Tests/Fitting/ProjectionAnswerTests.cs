@@ -101,7 +101,12 @@ public sealed class ProjectionAnswerTests
     [InlineData(56, 100)]
     public void What_a_weigh_in_is_worth_is_what_fits_to_its_outcomes_say(double days, int birds)
     {
-        double Width(Projection projection) => projection.MeanAt(EightWeeks).Interval is var range ? (range.High!.Value - range.Low!.Value).Kilograms : 0;
+        double Width(Projection projection)
+        {
+            Interval<Mass> range = projection.MeanAt(EightWeeks).Interval;
+            return (range.High!.Value - range.Low!.Value).Kilograms;
+        }
+
         ProjectionOptions scatter = new() { CoefficientOfVariation = CheckCase.CoefficientOfVariation, WeighInError = CheckCase.WeighInError };
         Mass Outcome(double share)
         {

@@ -94,8 +94,8 @@ public sealed class ProjectionTests
 
     /// <summary>Weights of no birds, far from where they were weighed: an answer or a refusal that names the age, never a number that is none.</summary>
     [Theory]
-    [InlineData(0, "0 d is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units.*", new double[] { 7, 14, 21, 28 }, new double[] { 1, 1e5, 1, 1e5 })]
-    [InlineData(400, "400 d is not allowed; no curve that the weigh-ins leave has a weight there.*", new double[] { 13, 32, 134 }, new[] { 9.12e6, 5.25e6, 0.912 })]
+    [InlineData(0, "0 d is not allowed: the curves that the weigh-ins leave are beyond all weights there; expected weights of growing birds in their units.*", new double[] { 7, 14, 21, 28 }, new double[] { 1, 1e5, 1, 1e5 })]
+    [InlineData(400, "400 d is not allowed: no curve that the weigh-ins leave has a weight there; expected weights of growing birds in their units.*", new double[] { 13, 32, 134 }, new[] { 9.12e6, 5.25e6, 0.912 })]
     public void Weights_of_no_birds_are_refused_where_no_number_holds_them(double days, string message, double[] ages, double[] grams)
     {
         ProjectionOptions sure = new() { CoefficientOfVariation = 0.0001, WeighInError = 0 };

@@ -13,7 +13,12 @@ public class RichardsThroughWeightsTests
     [InlineData(0.8)]
     public void They_are_the_curves_of_mature_weight_rate_and_inflection(double shape)
     {
-        double Log(double days) => Math.Exp(-0.045 * (days - 36)) is var e && shape == 0 ? 1.6 - e : 1.6 - (Math.Log(1 + (shape * e)) / shape);
+        double Log(double days)
+        {
+            double e = Math.Exp(-0.045 * (days - 36));
+            return 1.6 - (shape == 0 ? e : Math.Log(1 + (shape * e)) / shape);
+        }
+
         RichardsThroughWeights curve = new(shape, [Log(35), Log(35) - Log(14), Log(56) - Log(35)]);
 
         foreach (double days in Ages)
@@ -49,8 +54,8 @@ public class RichardsThroughWeightsTests
             curve.At(days, out double log, out double byEarly, out double byLate).Should().BeTrue();
 
             log.Should().BeApproximately(0.3 + (shape == 0 ? growth : -Math.Log(1 - (shape * growth)) / shape), 1e-11);
-            byEarly.Should().BeApproximately(Slope(at => { new RichardsThroughWeights(shape, [x[0], at, x[2]]).At(days, out double l, out _, out _); return l; }, x[1]), 2e-6);
-            byLate.Should().BeApproximately(Slope(at => { new RichardsThroughWeights(shape, [x[0], x[1], at]).At(days, out double l, out _, out _); return l; }, x[2]), 2e-6);
+            byEarly.Should().BeApproximately(Slope(at => LogAt(days, shape, x[0], at, x[2]), x[1]), 2e-6);
+            byLate.Should().BeApproximately(Slope(at => LogAt(days, shape, x[0], x[1], at), x[2]), 2e-6);
         }
 
         double[] slopes = new double[3];
@@ -72,6 +77,12 @@ public class RichardsThroughWeightsTests
 
     /// <summary>The time from 35 d on as growth sees it, (exp(λ s) - 1)/λ, without cancellation.</summary>
     private static double Accrued(double rate, double since) => rate == 0 ? since : Math.Exp(rate * since / 2) * 2 * Math.Sinh(rate * since / 2) / rate;
+
+    private static double LogAt(double days, double shape, params ReadOnlySpan<double> x)
+    {
+        new RichardsThroughWeights(shape, x).At(days, out double log, out _, out _);
+        return log;
+    }
 
     private static double Slope(Func<double, double> function, double at) => (function(at + 1e-5) - function(at - 1e-5)) / 2e-5;
 }

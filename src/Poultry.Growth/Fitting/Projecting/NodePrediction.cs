@@ -48,7 +48,7 @@ internal static class NodePrediction
         if (!(total > 0))
         {
             throw Require.Refusal("age", string.Create(
-                CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed; no curve that the weigh-ins leave has a weight there."));
+                CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed: no curve that the weigh-ins leave has a weight there; expected weights of growing birds in their units."));
         }
 
         foreach (ref double weight in mixture.Weights)

@@ -135,7 +135,7 @@ internal static class ProjectionAnswers
     /// <summary>From weights that jump up and down by powers of ten curves may come that run beyond all numbers.</summary>
     public static double Held(double kilograms, double days) => double.IsFinite(kilograms) ? kilograms
         : throw Require.Refusal("age", string.Create(
-            CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed; the curves that the weigh-ins leave are beyond all weights there. Check the weights and their units."));
+            CultureInfo.InvariantCulture, $"{days:0.##} d is not allowed: the curves that the weigh-ins leave are beyond all weights there; expected weights of growing birds in their units."));
 
     private static (double Low, double Median, double High) Bounds(in NormalMixture mixture, double level, double factor) => (
         factor * Math.Exp(mixture.Quantile((1 - level) / 2)),

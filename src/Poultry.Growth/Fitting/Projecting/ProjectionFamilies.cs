@@ -44,7 +44,8 @@ internal static class ProjectionFamilies
     public static TabulatedCurve Medians(NodeFits fits, FlockSpread spread, GrowthPrior prior)
     {
         List<(Age, Mass)> rows = [];
-        double most = 0;
+        // A microgram: from weights of no birds a median may come that is no number above 0.
+        double most = 1e-9;
         for (int days = 0; days <= LastDays; days++)
         {
             most = Math.Max(most, ProjectionAnswers.Mean(fits, days, 0, spread.Factor(spread.Sex, days), level: 0.5).Median);

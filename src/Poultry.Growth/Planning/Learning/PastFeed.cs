@@ -33,6 +33,6 @@ public sealed class PastFeed
         return new(Require.Between(eaten.Kilograms, modelled / 3, modelled * 3, "kg", nameof(eaten)), modelled, Require.Text(model));
     }
 
-    /// <summary>As in <c>1.04 (2180 of 2096 kg)</c>, in every culture.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Ratio:0.00} ({WeightText.Of(Eaten.Kilograms)} of {WeightText.Of(Expected.Kilograms)})");
+    /// <summary>As in <c>1.04 (2180 of 2096 kg; 4806 of 4621 lb)</c>, in every culture.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Ratio:0.00} ({Eaten.Kilograms:0} of {Expected.Kilograms:0} kg; {Eaten.Pounds:0} of {Expected.Pounds:0} lb)");
 }

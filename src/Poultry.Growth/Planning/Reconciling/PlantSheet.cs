@@ -78,6 +78,6 @@ public sealed class PlantSheet
     /// <summary>All packs together, giblets packed by themselves left out.</summary>
     public Mass Packed => Mass.FromKilograms(Packs.Sum(pack => pack.Weight.Kilograms));
 
-    /// <summary>As in <c>262 birds delivered on 2027-06-08, 553.2 kg packed</c>, in every culture.</summary>
+    /// <summary>As in <c>262 birds delivered on 2027-06-08, 553.2 kg (1219.6 lb) packed</c>, in every culture.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Delivered} birds delivered on {Killed:yyyy-MM-dd}, {WeightText.Of(Packed.Kilograms)} packed");
 }

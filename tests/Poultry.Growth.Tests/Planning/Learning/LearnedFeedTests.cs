@@ -35,7 +35,7 @@ public sealed class LearnedFeedTests
     public void A_record_that_lacks_a_delivery_is_refused()
     {
         FluentActions.Invoking(() => PastFeed.Of(Mass.FromKilograms(300), Mass.FromKilograms(1000), "m")).Should().Throw<ArgumentOutOfRangeException>();
-        PastFeed.Of(Mass.FromKilograms(2180), Mass.FromKilograms(2096), "m").ToString().Should().Be("1.04 (2180 kg (4806.08 lb) of 2096 kg (4620.89 lb))");
+        PastFeed.Of(Mass.FromKilograms(2180), Mass.FromKilograms(2096), "m").ToString().Should().Be("1.04 (2180 of 2096 kg; 4806 of 4621 lb)");
     }
 
     private static PastFeed Of(double ratio) => PastFeed.Of(Mass.FromKilograms(1000 * ratio), Mass.FromKilograms(1000), Model.Model.Id);
