@@ -12,6 +12,7 @@ internal ref struct Linearisation
     private readonly Span<double> triangle;
     private readonly Span<double> diagonal;
     private readonly Span<double> norms;
+    private readonly Span<double> slopes;
     private double explained;
 
     public Linearisation(int rows, int columns, scoped ref Span<double> workspace)
@@ -21,6 +22,7 @@ internal ref struct Linearisation
         triangle = Workspace.Take(ref workspace, columns * (columns + 1));
         diagonal = Workspace.Take(ref workspace, columns);
         norms = Workspace.Take(ref workspace, columns);
+        slopes = Workspace.Take(ref workspace, columns);
     }
 
     public double SumOfSquares { get; private set; }
@@ -37,10 +39,16 @@ internal ref struct Linearisation
     /// <summary>Q'r: the residuals seen from within the tangent plane.</summary>
     public readonly ReadOnlySpan<double> Projection => triangle[(norms.Length * norms.Length)..];
 
+    /// <summary>r, until it is factored: then what of it lies outside the tangent plane.</summary>
+    public readonly ReadOnlySpan<double> Residuals => matrix[(rows * norms.Length)..];
+
+    /// <summary>J'r.</summary>
+    public readonly ReadOnlySpan<double> Slopes => slopes;
+
     /// <summary>The lengths of the columns of J.</summary>
     public readonly ReadOnlySpan<double> Norms => norms;
 
-    public static int Length(int rows, int columns) => ((rows + columns) * (columns + 1)) + (2 * columns);
+    public static int Length(int rows, int columns) => ((rows + columns) * (columns + 1)) + (3 * columns);
 
     /// <summary>Computes residuals and derivatives in one pass; false where they or the sum of squares are not finite.</summary>
     public bool Evaluate<TProblem>(ref TProblem problem, ReadOnlySpan<double> point)
@@ -88,9 +96,22 @@ internal ref struct Linearisation
             }
         }
 
+        Projection.CopyTo(slopes);
+        Triangle.TransposedMultiply(slopes);
         explained = Lanes.Dot(Projection, Projection);
         Certificate = lost ? 1 : Math.Sqrt(explained / SumOfSquares);
         return true;
+    }
+
+    /// <summary>J'x, when it is factored; not finite where a column is zero.</summary>
+    public readonly void SlopesOf(ReadOnlySpan<double> x, Span<double> slopesOfX)
+    {
+        for (int k = 0; k < slopesOfX.Length; k++)
+        {
+            slopesOfX[k] = Lanes.Dot(matrix.Slice(k * rows, rows), x) / diagonal[k];
+        }
+
+        Triangle.TransposedMultiply(slopesOfX);
     }
 
     /// <summary>How far the rounding of the parameters alone moves the residuals.</summary>

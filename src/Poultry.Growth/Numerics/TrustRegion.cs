@@ -12,6 +12,9 @@ internal ref struct TrustRegion
 
     private const int MostDampings = 10;
 
+    // From 0.01 to 0.1 is all the same; from 0.3 on some curves that run away are followed further.
+    private const double Near = 0.05;
+
     private readonly Span<double> scale;
     private readonly Span<double> dampedColumns;
     private readonly Span<double> dampedDiagonal;
@@ -76,10 +79,21 @@ internal ref struct TrustRegion
         return Math.Sqrt(squares);
     }
 
-    /// <summary>Finds the step within the radius.</summary>
-    public void FindStep(in Linearisation plane)
+    /// <summary>Finds the step within the radius. Near the minimum it goes towards that of the bent plane.</summary>
+    public void FindStep(in Linearisation plane, in ResidualCurvature curvature)
     {
         UpperTriangle triangle = plane.Triangle;
+        if (plane.Certificate < Near && curvature.FindStep(plane, Step, out double promise))
+        {
+            (Promise, StepLength, damping) = (promise, ScaledLength(Step), 0);
+            if (StepLength > radius)
+            {
+                Shorten(radius / StepLength);
+            }
+
+            return;
+        }
+
         CopyNegated(plane.Projection);
         triangle.Solve(Step);
         StepLength = ScaledLength(Step);
@@ -115,12 +129,31 @@ internal ref struct TrustRegion
         damping /= NarrowingShare;
     }
 
+    /// <summary>Goes only a share of the way to the minimum.</summary>
+    private void Shorten(double share)
+    {
+        for (int j = 0; j < Step.Length; j++)
+        {
+            Step[j] *= share;
+        }
+
+        StepLength *= share;
+        Promise *= share * (2 - share);
+    }
+
     private void FindDamping(in Linearisation plane)
     {
         // Newton's correction at λ = 0 is a lower bound; where a column is lost there is none.
         double lower = Correction(plane.Triangle, StepLength - radius);
         lower = double.IsFinite(lower) ? lower : 0;
-        double upper = plane.Triangle.ScaledLengthOfTransposedProduct(plane.Projection, scale) / radius;
+        double squares = 0;
+        for (int j = 0; j < scale.Length; j++)
+        {
+            double slope = plane.Slopes[j] / scale[j];
+            squares += slope * slope;
+        }
+
+        double upper = Math.Sqrt(squares) / radius;
         for (int trial = 1; ; trial++)
         {
             // The last damping, or Newton's next, where it lies within the bounds.

@@ -42,6 +42,43 @@ internal readonly ref struct UpperTriangle(ReadOnlySpan<double> columns, int str
         }
     }
 
+    /// <summary>x becomes Rᵀ x.</summary>
+    public void TransposedMultiply(Span<double> x)
+    {
+        for (int j = Diagonal.Length - 1; j >= 0; j--)
+        {
+            ReadOnlySpan<double> above = Above(j);
+            double sum = Diagonal[j] * x[j];
+            for (int i = 0; i < above.Length; i++)
+            {
+                sum += above[i] * x[i];
+            }
+
+            x[j] = sum;
+        }
+    }
+
+    /// <summary>The lower triangle of M + RᵀR, row by row.</summary>
+    public void AddSquare(ReadOnlySpan<double> matrix, Span<double> sum)
+    {
+        int n = Diagonal.Length;
+        for (int i = 0; i < n; i++)
+        {
+            ReadOnlySpan<double> column = Above(i);
+            for (int j = 0; j <= i; j++)
+            {
+                ReadOnlySpan<double> other = Above(j);
+                double product = j < i ? column[j] * Diagonal[j] : Diagonal[i] * Diagonal[i];
+                for (int k = 0; k < other.Length; k++)
+                {
+                    product += column[k] * other[k];
+                }
+
+                sum[(i * n) + j] = matrix[(i * n) + j] + product;
+            }
+        }
+    }
+
     /// <summary>|R x|².</summary>
     public double SquaresOfProduct(ReadOnlySpan<double> x)
     {
@@ -58,24 +95,5 @@ internal readonly ref struct UpperTriangle(ReadOnlySpan<double> columns, int str
         }
 
         return squares;
-    }
-
-    /// <summary>|D⁻¹ Rᵀ x|, D a diagonal matrix.</summary>
-    public double ScaledLengthOfTransposedProduct(ReadOnlySpan<double> x, ReadOnlySpan<double> scale)
-    {
-        double squares = 0;
-        for (int j = 0; j < Diagonal.Length; j++)
-        {
-            ReadOnlySpan<double> above = Above(j);
-            double sum = Diagonal[j] * x[j];
-            for (int i = 0; i < above.Length; i++)
-            {
-                sum += above[i] * x[i];
-            }
-
-            squares += sum / scale[j] * (sum / scale[j]);
-        }
-
-        return Math.Sqrt(squares);
     }
 }
