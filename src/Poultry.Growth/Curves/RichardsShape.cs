@@ -40,16 +40,10 @@ internal sealed partial class RichardsShape : CurveShape
         Span<Vector256<double>> byRho = gradient.IsEmpty ? default : Lanes.Of(gradient.Slice(n, n))[..days.Length];
         Span<Vector256<double>> byV = gradient.IsEmpty || fixedShape is not null ? default : Lanes.Of(gradient.Slice(2 * n, n))[..days.Length];
         Vector256<double> origins = Vector256.Create(origin);
-        for (int i = 0; i < log.Length; i++)
-        {
-            log[i] = -k * (days[i] - origins);
-        }
-
-        Lanes.Exp(logShape);
         Warp warp = new(k);
         for (int i = 0; i < log.Length; i++)
         {
-            warp.At(days[i] - origins, log[i], out Vector256<double> g, out Vector256<double> gByK);
+            warp.At(days[i] - origins, out Vector256<double> g, out Vector256<double> gByK);
             Vector256<double> u = rho * g;
             (log[i], Vector256<double> byU, Vector256<double> byShape) = Law(v, u);
             if (!byK.IsEmpty)

@@ -10,13 +10,14 @@ internal readonly struct Warp(double k)
 
     private readonly double inverse = 1 / k;
 
-    /// <summary>The values and their derivatives by k at four ages, of which the caller knows x = exp(-k t).</summary>
-    public void At(Vector256<double> t, Vector256<double> x, out Vector256<double> value, out Vector256<double> byK)
+    /// <summary>The values and their derivatives by k at four ages.</summary>
+    public void At(Vector256<double> t, out Vector256<double> value, out Vector256<double> byK)
     {
         Vector256<double> one = Vector256<double>.One;
+        Vector256<double> z = k * t;
+        Vector256<double> x = Vector256.Exp(-z);
         value = (one - x) * inverse;
         byK = ((t * x) - value) * inverse;
-        Vector256<double> z = k * t;
         Vector256<double> near = Vector256.LessThanOrEqual(Vector256.Abs(z), Vector256.Create(SeriesLimit));
         if (near == Vector256<double>.Zero)
         {

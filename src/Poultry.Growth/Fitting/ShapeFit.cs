@@ -81,7 +81,7 @@ internal static class ShapeFit
             problem.Evaluate(free[..count], rest[..problem.Residuals], default);
         }
 
-        return new ShapePoint(result, problem.LogScale);
+        return new ShapePoint(result, Math.Log(problem.Scale));
     }
 
     /// <summary>The sum of squares at given coordinates, with the best scale.</summary>

@@ -10,7 +10,6 @@ internal ref partial struct ShapeProblem
     private bool InKilograms(bool fixedScale, ReadOnlySpan<double> columns, Span<double> byScale, Span<double> residuals, Span<double> jacobian)
     {
         // Weighted once and for all: r = rooted - s phi, both times the root of the weight. Spans of one known length spare the bounds checks.
-        Lanes.Exp(log);
         Span<Vector256<double>> phi = Lanes.Of(residuals);
         ReadOnlySpan<Vector256<double>> root = Lanes.Of(roots)[..phi.Length];
         ReadOnlySpan<Vector256<double>> rooted = Lanes.Of(rootedKilograms)[..phi.Length];
@@ -18,14 +17,14 @@ internal ref partial struct ShapeProblem
         (Vector256<double> yPhis, Vector256<double> phi2s) = (default, default);
         for (int i = 0; i < phi.Length; i++)
         {
-            phi[i] = root[i] * curve[i];
+            phi[i] = root[i] * Vector256.Exp(curve[i]);
             yPhis += rooted[i] * phi[i];
             phi2s += phi[i] * phi[i];
         }
 
         (double yPhi, double phi2) = (Vector256.Sum(yPhis), Vector256.Sum(phi2s));
-        double scale = fixedScale ? Math.Exp(LogScale) : yPhi / phi2;
-        LogScale = fixedScale ? LogScale : Math.Log(scale);
+        double scale = fixedScale ? Scale : yPhi / phi2;
+        Scale = scale;
         for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
         {
             ReadOnlySpan<Vector256<double>> column = Lanes.Of(columns.Slice(j * log.Length, log.Length))[..phi.Length];
@@ -55,7 +54,7 @@ internal ref partial struct ShapeProblem
             phi[i] = rooted[i] - (scale * phi[i]);
         }
 
-        return double.IsFinite(Lanes.Sum(residuals)) && double.IsFinite(scale) && scale > 0;
+        return double.IsFinite(scale * phi2) && scale > 0;
     }
 
     /// <summary>r = sqrt(w) (ln y - ln s - ln phi), with ln s the weighted mean of ln y - ln phi.</summary>
@@ -63,10 +62,11 @@ internal ref partial struct ShapeProblem
     {
         int n = log.Length;
         double sum = Lanes.Sum(data.Weights);
-        LogScale = fixedScale ? LogScale : (Lanes.Dot(data.Weights, data.LogKilograms) - Lanes.Dot(data.Weights, log)) / sum;
+        double logScale = fixedScale ? Math.Log(Scale) : (Lanes.Dot(data.Weights, data.LogKilograms) - Lanes.Dot(data.Weights, log)) / sum;
+        Scale = Math.Exp(logScale);
         for (int i = 0; i < n; i++)
         {
-            residuals[i] = roots[i] * (data.LogKilograms[i] - LogScale - log[i]);
+            residuals[i] = roots[i] * (data.LogKilograms[i] - logScale - log[i]);
         }
 
         for (int j = 0; j < byScale.Length && !jacobian.IsEmpty; j++)
@@ -80,7 +80,7 @@ internal ref partial struct ShapeProblem
             }
         }
 
-        return double.IsFinite(LogScale);
+        return double.IsFinite(logScale);
     }
 
     /// <summary>
@@ -93,16 +93,17 @@ internal ref partial struct ShapeProblem
         double all = Lanes.Sum(data.Observations);
         double geometric = Math.Exp(Lanes.Dot(data.Observations, log) / all);
         Span<double> ratios = residuals[..n];
-        for (int i = 0; i < n; i++)
+        Span<Vector256<double>> z = Lanes.Of(ratios);
+        ReadOnlySpan<Vector256<double>> logKilograms = Lanes.Of(data.LogKilograms)[..z.Length];
+        ReadOnlySpan<Vector256<double>> curve = Lanes.Of(log)[..z.Length];
+        for (int i = 0; i < z.Length; i++)
         {
-            ratios[i] = data.LogKilograms[i] - log[i];
+            z[i] = Vector256.Exp(logKilograms[i] - curve[i]);
         }
 
-        Lanes.Exp(ratios);
         double ratio = Lanes.Dot(data.Weights, ratios);
-        LogScale = fixedScale ? LogScale : Math.Log(ratio / Lanes.Sum(data.Weights));
-        Vector256<double> scale = Vector256.Create(Math.Exp(LogScale));
-        Span<Vector256<double>> z = Lanes.Of(ratios);
+        Scale = fixedScale ? Scale : ratio / Lanes.Sum(data.Weights);
+        Vector256<double> scale = Vector256.Create(Scale);
         ReadOnlySpan<Vector256<double>> root = Lanes.Of(roots)[..z.Length];
         ReadOnlySpan<Vector256<double>> squaresWithin = Lanes.Of(data.Within)[..z.Length];
         ReadOnlySpan<Vector256<double>> kilograms = Lanes.Of(data.Kilograms)[..z.Length];
@@ -135,6 +136,6 @@ internal ref partial struct ShapeProblem
             z[i] = geometric * root[i] * (z[i] - scale);
         }
 
-        return double.IsFinite(LogScale) && double.IsFinite(geometric) && double.IsFinite(Lanes.Sum(residuals));
+        return double.IsFinite(Scale) && double.IsFinite(geometric) && double.IsFinite(Lanes.Sum(residuals));
     }
 }

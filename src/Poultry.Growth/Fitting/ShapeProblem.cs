@@ -46,8 +46,8 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
         }
     }
 
-    /// <summary>The logarithm of the scale at the last evaluation.</summary>
-    public double LogScale { get; private set; }
+    /// <summary>The scale at the last evaluation, kg.</summary>
+    public double Scale { get; private set; }
 
     public readonly int Residuals => data.Scale == ResidualScale.ProportionalLikelihood ? 2 * data.Count : data.Count;
 
@@ -90,7 +90,7 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
         bool fixedScale = false;
         if (held is { IsHeld: true, Coordinate: 0 })
         {
-            LogScale = heldLogScale;
+            Scale = Math.Exp(heldLogScale);
             heldDerivatives.CopyTo(logScaleDerivatives);
             fixedScale = true;
         }
@@ -137,7 +137,7 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
             return false;
         }
 
-        LogScale = Math.Log(held.HatchKilograms) - atHatch[0];
+        Scale = held.HatchKilograms * Math.Exp(-atHatch[0]);
         for (int j = 0, to = 0; j < q.Length; j++)
         {
             if (held.Coordinate != j + 1)
@@ -147,6 +147,6 @@ internal ref partial struct ShapeProblem : ILeastSquaresProblem
             }
         }
 
-        return double.IsFinite(LogScale);
+        return double.IsFinite(Scale);
     }
 }

@@ -4,8 +4,9 @@ using System.Runtime.Intrinsics;
 namespace Poultry.Growth.Numerics;
 
 /// <summary>
-/// Columns of numbers taken four at a time, on every machine. The last four are padded for <see cref="Exp"/>, which differs from <see cref="Math.Exp"/> in the last bit now
-/// and then: a number's result depends neither on its place in the column nor on how many stand beside it. All else is plain arithmetic, the same alone or by four.
+/// Columns of numbers taken four at a time, on every machine. Where exponentials are taken the last four are padded, for <see cref="Vector256.Exp(Vector256{double})"/> differs from
+/// <see cref="Math.Exp"/> in the last bit now and then: a number's result depends neither on its place in the column nor on how many stand beside it. All else is plain
+/// arithmetic, the same alone or by four.
 /// </summary>
 internal static class Lanes
 {
@@ -19,25 +20,6 @@ internal static class Lanes
 
     /// <summary>The whole fours of a column.</summary>
     public static ReadOnlySpan<Vector256<double>> Of(ReadOnlySpan<double> column) => MemoryMarshal.Cast<double, Vector256<double>>(column);
-
-    /// <summary>Every number becomes its exponential.</summary>
-    public static void Exp(Span<double> column)
-    {
-        foreach (ref Vector256<double> four in Of(column))
-        {
-            four = Vector256.Exp(four);
-        }
-
-        Span<double> rest = column[(column.Length / Count * Count)..];
-        if (rest.Length > 0)
-        {
-            Vector256<double> last = Vector256.Exp(Vector256.Create(rest[0], rest.Length > 1 ? rest[1] : 0, rest.Length > 2 ? rest[2] : 0, 0));
-            for (int i = 0; i < rest.Length; i++)
-            {
-                rest[i] = last[i];
-            }
-        }
-    }
 
     /// <summary>The sum of products.</summary>
     public static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)

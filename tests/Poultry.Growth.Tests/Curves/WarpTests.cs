@@ -21,7 +21,7 @@ public class WarpTests
             sign = -sign;
         }
 
-        new Warp(z / t).At(Vector256.Create(t), Vector256.Create(Math.Exp(-z)), out Vector256<double> got, out Vector256<double> gotByK);
+        new Warp(z / t).At(Vector256.Create(t), out Vector256<double> got, out Vector256<double> gotByK);
 
         got[0].Should().BeApproximately(value, relative * Math.Abs(value));
         gotByK[0].Should().BeApproximately(byK, relative * Math.Abs(byK));
