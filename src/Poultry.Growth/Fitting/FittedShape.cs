@@ -103,13 +103,13 @@ internal sealed class FittedShape
         int all = 1 + Family.Shape.Count;
         int free = Free;
         double[] parameters = new double[count];
-        double[] jacobian = new double[count * all];
+        Span<double> jacobian = stackalloc double[count * all];
         Family.Shape.ToParameters(LogScale, Coordinates, Origin, parameters, jacobian);
-        double[] rows = new double[count * free];
-        double[] hatchGradient = new double[all - 1];
+        Span<double> rows = stackalloc double[count * free];
+        Span<double> hatchGradient = stackalloc double[all - 1];
         if (HatchKilograms > 0)
         {
-            Family.Shape.Evaluate(Coordinates, Origin, [0.0], new double[1], hatchGradient);
+            Family.Shape.Evaluate(Coordinates, Origin, [0.0], stackalloc double[1], hatchGradient);
         }
 
         for (int p = 0; p < count; p++)
@@ -127,7 +127,7 @@ internal sealed class FittedShape
         {
             for (int r = 0; r < count; r++)
             {
-                covariance[(p * count) + r] = Form(rows.AsSpan(p * free, free), rows.AsSpan(r * free, free));
+                covariance[(p * count) + r] = Form(rows.Slice(p * free, free), rows.Slice(r * free, free));
             }
         }
 

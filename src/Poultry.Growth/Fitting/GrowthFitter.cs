@@ -33,7 +33,8 @@ internal static class GrowthFitter
                 $"{family.Model.Name} has {free} free parameters; {columns.DifferentAges} different ages and {columns.Observations:0} observations do not carry them. Weigh on more days."));
         }
 
-        double[] workspace = new double[ShapeFit.WorkspaceLength(columns.Data.Count, shape)];
+        int room = ShapeFit.WorkspaceLength(columns.Data.Count, shape);
+        Span<double> workspace = room <= Workspace.StackRoom ? stackalloc double[room] : new double[room];
         double[] q = new double[shape.Count];
         double[] weights = columns.Weights.ToArray();
         HeldValue held = HeldValue.Only(hatchKilograms);
@@ -48,7 +49,7 @@ internal static class GrowthFitter
         FitData data = columns.Data with { Weights = weights };
         double[] covariance = new double[free * free];
         CurveProblem problem = new(data, shape, point, q, hatchKilograms);
-        if (!LeastSquares.Covariance(ref problem, new double[free], covariance, workspace, out int blamed))
+        if (!LeastSquares.Covariance(ref problem, stackalloc double[free], covariance, workspace, out int blamed))
         {
             return NotIdentified(family, hatchKilograms > 0 ? blamed + 1 : blamed);
         }

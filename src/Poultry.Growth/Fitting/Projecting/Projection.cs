@@ -1,6 +1,7 @@
 using System.Globalization;
 using Poultry.Growth.Curves;
 using Poultry.Growth.Evidence;
+using Poultry.Growth.Numerics;
 using Poultry.Growth.Primitives;
 using Poultry.Growth.Weighing;
 
@@ -27,7 +28,8 @@ public sealed partial class Projection
         spread = new FlockSpread(prior.Sex, weighIns, options, prior.CoefficientOfVariation);
         ProjectionData data = new(weighIns, spread, weighInError);
         fits = new NodeFits(new NodePlan(prior, options.ShapeStep), data);
-        ProjectionKernel.Fit(fits, new double[ProjectionKernel.WorkspaceLength(data.Count)]);
+        int room = ProjectionKernel.WorkspaceLength(data.Count);
+        ProjectionKernel.Fit(fits, room <= Workspace.StackRoom ? stackalloc double[room] : new double[room]);
         Disagreement = ProjectionCautions.Disagreement(fits, prior);
         Cautions = ProjectionCautions.Of(fits, spread, prior, Disagreement);
     }
