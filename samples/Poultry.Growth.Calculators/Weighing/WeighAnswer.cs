@@ -9,6 +9,9 @@ namespace Poultry.Growth.Calculators.Weighing;
 /// <summary>Everything that tables, JSON and chart show of weigh-ins by themselves.</summary>
 internal sealed class WeighAnswer
 {
+    /// <summary>A spread so many times the precision asks for a hundred million birds: a figure is in another unit.</summary>
+    private const double WidestSpread = 5000;
+
     private WeighAnswer(WeighInReading reading, double precision, double level, int? flock)
     {
         (Reading, Precision, Level, Flock) = (reading, precision, level, flock);
@@ -41,6 +44,9 @@ internal sealed class WeighAnswer
     /// <summary>Where the flock's mean lies; the flock's size counts where it is known and not smaller than the sample.</summary>
     public Interval<Mass> MeanInterval(Uniformity age) => age.MeanInterval(Level, Flock >= age.Birds ? Flock : null);
 
-    /// <summary>How many birds to weigh at this spread; null where it is unknown, or birds were all alike.</summary>
-    public int? BirdsFor(double? spread, int? flock) => spread is > 0 and { } variation ? BirdsToWeigh.For(variation, Precision, Level, flock) : null;
+    /// <summary>How many birds to weigh at this spread; null where it is unknown, birds were all alike, or so far apart that no flock holds so many.</summary>
+    public int? BirdsFor(double? spread, int? flock) =>
+        spread is > 0 and { } variation && (flock is not null || variation < WidestSpread * Precision)
+            ? BirdsToWeigh.For(variation, Precision, Level, flock)
+            : null;
 }

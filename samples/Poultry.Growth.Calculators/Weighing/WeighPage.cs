@@ -51,7 +51,9 @@ internal static class WeighPage
     {
         if (answer.Spread is not { } spread || answer.BirdsFor(spread, null) is not { } birds)
         {
-            page.Line("Unknown: these weigh-ins do not show how far birds lie apart. Weigh some birds singly.");
+            page.Line(answer.Spread > 0
+                ? "More than any flock holds, at the CV of " + Numbers.Percent(answer.Spread.Value) + " % of all weigh-ins together. Is a figure in another unit?"
+                : "Unknown: these weigh-ins do not show how far birds lie apart. Weigh some birds singly.");
             return;
         }
 

@@ -57,6 +57,19 @@ public sealed class WeighCommandTests : IDisposable
     public void Birds_all_alike_do_not_stop_it() => ConsoleRun.Of("weigh", scratch.Write("f.csv", "age_d,weight_g\n7,171\n7,171\n")).Exit.Should().Be(0);
 
     [Fact]
+    public void Birds_further_apart_than_any_flock_can_show_are_said_so()
+    {
+        string file = scratch.Write("f.csv", "age_d,birds,mean_weight_lb,sd_lb\n14,30,900,1\n21,30,0.0001,0.2\n28,30,3000,2\n");
+
+        ConsoleRun tables = ConsoleRun.Of("weigh", file);
+        tables.Exit.Should().Be(0);
+        tables.Output.Should().Contain("More than any flock holds").And.Contain("another unit");
+        JsonElement document = JsonDocument.Parse(ConsoleRun.Of("weigh", file, "--flock", "120", "--json").Output).RootElement;
+        Number(document, "birdsToWeigh").Should().Be(120);
+        Number(document, "birdsToWeighOfLargeFlock").Should().BeNull();
+    }
+
+    [Fact]
     public void The_catch_is_cautioned_and_the_sources_are_named()
     {
         ConsoleRun run = ConsoleRun.Of("weigh", ConsoleRun.Demo);
