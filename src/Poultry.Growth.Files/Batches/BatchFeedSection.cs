@@ -1,3 +1,4 @@
+using System.Globalization;
 using Poultry.Growth.Feeding;
 using Poultry.Growth.Primitives;
 using UnitsNet;
@@ -156,7 +157,7 @@ internal static class BatchFeedSection
 
         if ((rows[last].Age - flock.HeadCount.AgeAtPlacement).Days < 1 || rows[last].Age.Days > (flock.Until?.Days ?? BatchPlantSection.OldestDays))
         {
-            feed.Refuse("names a record of " + rows[last].Age + ", which lies outside the batch", "a day after placement to the age until, or to 119 d where the file states none");
+            feed.Refuse("names a record of " + rows[last].Age + ", which lies outside the batch", string.Create(CultureInfo.InvariantCulture, $"a day after placement to the age until, or to {BatchPlantSection.OldestDays} d where the file states none"));
             return null;
         }
 

@@ -13,9 +13,6 @@ internal abstract class CurveShape
     /// <summary>In place of a parameter to hold: the limit of the law where the mature weight has grown beyond all bounds.</summary>
     public const int NoMatureWeight = -1;
 
-    /// <summary>So many ages are padded on the stack.</summary>
-    private const int FewAges = 64;
-
     /// <summary>How many coordinates q has, besides the scale.</summary>
     public abstract int Count { get; }
 
@@ -34,7 +31,8 @@ internal abstract class CurveShape
 
         // At the origin every law has a weight.
         int columns = gradient.IsEmpty ? 0 : Count;
-        Span<double> room = rows > FewAges ? new double[rows * (2 + columns)] : stackalloc double[rows * (2 + columns)];
+        int length = rows * (2 + columns);
+        Span<double> room = length <= Workspace.StackRoom ? stackalloc double[length] : new double[length];
         Span<double> padded = Workspace.Take(ref room, rows);
         ageDays.CopyTo(padded);
         padded[n..].Fill(origin);

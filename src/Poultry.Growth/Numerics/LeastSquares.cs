@@ -16,7 +16,7 @@ namespace Poultry.Growth.Numerics;
 /// </para>
 /// <para>
 /// Gauss and Newton's step, which knows only slopes, leaves a fixed share of the distance each time, more the larger the residuals and the more they
-/// bend. With what the slopes teach on the way (<see cref="ResidualCurvature"/>) fits of growth curves take 5 to 9 evaluations and not 7 to 17.
+/// bend. With what the slopes teach on the way (<see cref="ResidualCurvature"/>) fits of Gompertz, logistic and von Bertalanffy curves take 5 to 9 evaluations and not 7 to 17.
 /// </para>
 /// </remarks>
 internal static partial class LeastSquares

@@ -33,6 +33,20 @@ public sealed class ProjectionAnswerTests
     }
 
     [Fact]
+    public void No_bird_weighs_less_than_nothing_however_wide_the_spread_weighed()
+    {
+        WeighInSeries inTwoUnits = WeighInSeries.Of([
+            WeighIn.Mean(Age.FromDays(21), Mass.FromKilograms(0.8), 30, Mass.FromKilograms(1.8)),
+            WeighIn.Mean(Age.FromDays(28), Mass.FromKilograms(1.4), 30, Mass.FromKilograms(3.1)),
+        ]);
+
+        Estimate<Mass> bird = Projection.Of(inTwoUnits, ProjectionCases.Measured).BirdAt(EightWeeks);
+
+        bird.Interval.Low.Should().Be(Mass.Zero);
+        bird.Value.Kilograms.Should().BeGreaterThan(0);
+    }
+
+    [Fact]
     public void A_bird_is_less_sure_than_a_weigh_in_and_that_less_than_the_mean()
     {
         double Width(Estimate<Mass> estimate) => (estimate.Interval.High!.Value - estimate.Interval.Low!.Value).Kilograms;

@@ -19,7 +19,7 @@ internal static class NodePrediction
     {
         Span<double> slope = stackalloc double[3];
         int m = fits.Data.Count;
-        Span<double> room = m <= 64 ? stackalloc double[2 * m] : new double[2 * m];
+        Span<double> room = 2 * m <= Workspace.StackRoom ? stackalloc double[2 * m] : new double[2 * m];
         Span<double> correlation = room[..m];
         Span<double> known = room[m..];
         Correlations(fits, days, correlation);
@@ -110,7 +110,7 @@ internal static class NodePrediction
         Span<double> first = slopes[..3];
         Span<double> second = slopes[3..];
         int m = fits.Data.Count;
-        Span<double> room = m <= 64 ? stackalloc double[2 * m] : new double[2 * m];
+        Span<double> room = 2 * m <= Workspace.StackRoom ? stackalloc double[2 * m] : new double[2 * m];
         Span<double> toFirst = room[..m];
         Span<double> toSecond = room[m..];
         Correlations(fits, firstDays, toFirst);

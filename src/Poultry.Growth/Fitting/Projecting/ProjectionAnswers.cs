@@ -25,12 +25,12 @@ internal static class ProjectionAnswers
         return Bounds(mixture, level, factor);
     }
 
-    /// <summary>Lower bound, median and upper bound of the weight of one bird, kg.</summary>
+    /// <summary>Lower bound, median and upper bound of the weight of one bird, kg. No bird weighs less than nothing, however wide a spread was weighed.</summary>
     public static (double Low, double Median, double High) Bird(NodeFits fits, FlockSpread spread, double days, double level)
     {
         NormalMixture birds = Birds(fits, spread, days);
         (double low, double high) = ((1 - level) / 2, (1 + level) / 2);
-        return (birds.Quantile(low), birds.Quantile(0.5), birds.Quantile(high));
+        return (Math.Max(0, birds.Quantile(low)), Math.Max(0, birds.Quantile(0.5)), birds.Quantile(high));
     }
 
     /// <summary>Expected shares of the birds below each of some rising weights.</summary>
