@@ -14,13 +14,13 @@ internal readonly ref struct ResidualCurvature
     private const double LeastShare = 1e-8;
 
     private readonly Span<double> matrix;
-    private readonly Span<double> factor;
+    private readonly Span<double> sum;
     private readonly Span<double> news;
 
     public ResidualCurvature(int columns, scoped ref Span<double> workspace)
     {
         matrix = Workspace.Take(ref workspace, columns * columns);
-        factor = Workspace.Take(ref workspace, columns * columns);
+        sum = Workspace.Take(ref workspace, columns * columns);
         news = Workspace.Take(ref workspace, columns);
         Forget();
     }
@@ -73,26 +73,12 @@ internal readonly ref struct ResidualCurvature
     /// <summary>The step to the minimum, (J'J + S) s = -J'r, and what it promises to take off the sum of squares; false where there is no minimum.</summary>
     public bool FindStep(in Linearisation plane, Span<double> step, out double promise)
     {
-        int n = step.Length;
-        promise = 0;
-        plane.Triangle.AddSquare(matrix, factor);
-        if (!Cholesky.Factor(factor, n))
-        {
-            return false;
-        }
-
-        for (int j = 0; j < n; j++)
+        plane.Triangle.AddSquare(matrix, sum);
+        for (int j = 0; j < step.Length; j++)
         {
             step[j] = -plane.Slopes[j];
         }
 
-        Cholesky.SolveLower(factor, n, step);
-        for (int j = 0; j < n; j++)
-        {
-            promise += step[j] * step[j];
-        }
-
-        Cholesky.SolveUpper(factor, n, step);
-        return true;
+        return SymmetricMatrix.Solve(sum, step, out promise);
     }
 }

@@ -34,6 +34,49 @@ internal static class SymmetricMatrix
         return true;
     }
 
+    /// <summary>x becomes M⁻¹ x by elimination, which takes no roots; false, and nothing of meaning, where M is not positive definite.</summary>
+    /// <param name="matrix">M, of which the lower triangle is read and lost.</param>
+    /// <param name="x">The right-hand side on entry, the solution on return.</param>
+    /// <param name="form">x' M⁻¹ x of the right-hand side.</param>
+    public static bool Solve(Span<double> matrix, Span<double> x, out double form)
+    {
+        int n = x.Length;
+        form = 0;
+        for (int k = 0; k < n; k++)
+        {
+            double pivot = matrix[(k * n) + k];
+            if (!(pivot > 0 && double.IsFinite(pivot)))
+            {
+                return false;
+            }
+
+            double inverse = 1 / pivot;
+            matrix[(k * n) + k] = inverse;
+            form += x[k] * x[k] * inverse;
+            for (int i = k + 1; i < n; i++)
+            {
+                double share = matrix[(i * n) + k] * inverse;
+                x[i] -= share * x[k];
+                for (int j = k + 1; j <= i; j++)
+                {
+                    matrix[(i * n) + j] -= share * matrix[(j * n) + k];
+                }
+            }
+        }
+
+        for (int k = n - 1; k >= 0; k--)
+        {
+            for (int i = k + 1; i < n; i++)
+            {
+                x[k] -= matrix[(i * n) + k] * x[i];
+            }
+
+            x[k] *= matrix[(k * n) + k];
+        }
+
+        return true;
+    }
+
     /// <summary>x' M x.</summary>
     public static double Form(ReadOnlySpan<double> matrix, ReadOnlySpan<double> x)
     {
