@@ -10,9 +10,6 @@ namespace Poultry.Growth.Calculators.Feeding;
 /// <summary>Everything that tables, JSON and chart show of the feed of a batch.</summary>
 internal sealed class FeedAnswer
 {
-    /// <summary>Same draws every time.</summary>
-    private const long Seed = 1;
-
     public required FeedQuestion Question { get; init; }
 
     public required FeedForecast Forecast { get; init; }
@@ -40,7 +37,7 @@ internal sealed class FeedAnswer
     ];
 
     /// <summary>The answer; null, and a problem, where the question cannot be answered.</summary>
-    public static FeedAnswer? To(FeedQuestion question, Action<string> refuse)
+    public static FeedAnswer? To(FeedQuestion question, long seed, Action<string> refuse)
     {
         double start = question.HeadCount.AgeAtPlacement.Days;
         int before = 0;
@@ -89,7 +86,7 @@ internal sealed class FeedAnswer
         {
             Level = question.Level,
             Record = used,
-            Curves = question.Projection?.Draws(Seed, [.. FeedForecast.AgesFor(question.HeadCount, question.Until)]),
+            Curves = question.Projection?.Draws(seed, [.. FeedForecast.AgesFor(question.HeadCount, question.Until)]),
         };
         IGrowthCurve curve = question.Table ?? question.Projection!.Curve;
         FeedForecast Of(FeedRecord? used) => FeedForecast.For(curve, question.HeadCount, question.Plan, question.Conditions, question.Until, Options(used));

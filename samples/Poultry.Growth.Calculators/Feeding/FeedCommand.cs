@@ -16,13 +16,16 @@ internal static class FeedCommand
         Argument<string?> file = new("FILE") { Description = "A batch file (JSON), see docs/file-formats.md; without it the options say what the batch is.", Arity = ArgumentArity.ZeroOrOne };
         command.Add(file);
         FeedOptions feed = FeedOptions.AddTo(command);
+        SeedOption seed = new();
+        seed.AddTo(command);
         CommonOptions common = CommonOptions.AddTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
+            int drawn = seed.Read(words);
             FeedQuestion? question = words.Text(file) is { } path ? OfFile(path, feed, words, common.Level) : feed.Read(words, common.Level);
-            FeedAnswer? answer = question is not null && words.Problems.Count == 0 ? FeedAnswer.To(question, words.Refuse) : null;
+            FeedAnswer? answer = question is not null && words.Problems.Count == 0 ? FeedAnswer.To(question, drawn, words.Refuse) : null;
             return answer is null ? Exit.Refuse(errors, words.Problems) : Print(answer, common, output, errors);
         });
         return command;

@@ -10,19 +10,18 @@ namespace Poultry.Growth.Calculators.Housing;
 internal sealed class SpaceAnswer
 {
     private const int Draws = 1000;
-    private const long Seed = 1;
 
     private static readonly IReadOnlyList<LimitSubject> Forms = Array.AsReadOnly(
     [
         LimitSubject.OutdoorAreaPerBird, LimitSubject.OutdoorStockingDensity, LimitSubject.FlockSize, LimitSubject.HouseFloor, LimitSubject.PopHoleLength, LimitSubject.SlaughterAge,
     ]);
 
-    private SpaceAnswer(SpaceQuestion question, StockingVerdict verdict, ChicksToPlace? chicks, DensityPath? path)
+    private SpaceAnswer(SpaceQuestion question, StockingVerdict verdict, ChicksToPlace? chicks, DensityPath? path, long seed)
     {
         (Question, Verdict, Chicks, Path) = (question, verdict, chicks, path);
         if (path is not null && question is { Age: { } leave, Curve: { } curve })
         {
-            ByAge = Ages(question, curve, path);
+            ByAge = Ages(question, curve, path, seed);
             Reached = path.FirstOver(First(question), leave);
         }
     }
@@ -76,13 +75,13 @@ internal sealed class SpaceAnswer
         .. Question.Curve is { } curve ? Projection.Model.Citations.Concat(curve.Prior.Model.Citations) : [],
     ];
 
-    public static SpaceAnswer To(SpaceQuestion question)
+    public static SpaceAnswer To(SpaceQuestion question, long seed)
     {
         StockingVerdict verdict = StockingVerdict.Of(
             question.Floor, question.Birds ?? 0, question.Weight, question.Age is { } leave ? question.Keeping.With(Measured.BirdAge(leave)) : question.Keeping, question.Limits, question.EarlierBatches);
         ChicksToPlace? chicks = verdict.BirdsAtLimit is { } most && question.Mortality is { } lost ? ChicksToPlace.For(most, lost) : null;
         DensityPath? path = question is { Birds: { } birds, Curve: { } curve } ? DensityPath.Of(question.Floor, curve.Curve, Heads(question, birds), question.Keeping, question.Limits, question.EarlierBatches) : null;
-        return new(question, verdict, chicks, path);
+        return new(question, verdict, chicks, path, seed);
     }
 
     private IReadOnlyList<Measured> Outdoors(int birds) => Question.Run is not { } run ? [] :
@@ -100,11 +99,11 @@ internal sealed class SpaceAnswer
 
     private static Age First(SpaceQuestion question) => question.AgeAtPlacement > Age.FromDays(7) ? question.AgeAtPlacement : Age.FromDays(Math.Min(7, question.Age!.Value.Days));
 
-    private static IReadOnlyList<SpaceAtAge> Ages(SpaceQuestion question, Projection curve, DensityPath path)
+    private static IReadOnlyList<SpaceAtAge> Ages(SpaceQuestion question, Projection curve, DensityPath path, long seed)
     {
         Age leave = question.Age!.Value;
         Age[] ages = [.. Enumerable.Range(1, 200).Select(week => Age.FromWeeks(week)).Where(age => age > First(question) && age < leave).Prepend(First(question)).Append(leave).Distinct()];
-        IReadOnlyList<Probability?> chances = path.ChanceOver(curve.Draws(Seed, ages), Draws);
+        IReadOnlyList<Probability?> chances = path.ChanceOver(curve.Draws(seed, ages), Draws);
         return [.. ages.Select((age, at) => new SpaceAtAge(path.At(age), chances[at]))];
     }
 }

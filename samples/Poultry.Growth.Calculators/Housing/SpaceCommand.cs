@@ -14,11 +14,14 @@ internal static class SpaceCommand
             DemoCommand.File + " --area 18m2 --birds 190 --limit 6lb/ft2 --mortality 8%");
         WeighInOptions file = WeighInOptions.AddOptionalTo(command);
         SpaceOptions options = SpaceOptions.AddTo(command);
+        SeedOption seed = new();
+        seed.AddTo(command);
         CommonOptions common = CommonOptions.AddTo(command);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);
             common.Read(words);
+            int drawn = seed.Read(words);
             (bool hasFile, WeighInReading? reading, BatchCalendar? calendar) = file.ReadIfGiven(words);
             SpaceQuestion? question = options.Read(words, reading?.Series, hasFile, calendar);
             if (common.Chart is not null && (question is { Curve: null } or { Birds: null }))
@@ -28,7 +31,7 @@ internal static class SpaceCommand
 
             return words.Problems.Count > 0 || question is null
                 ? Exit.Refuse(errors, words.Problems)
-                : Print(SpaceAnswer.To(question), common, output, errors);
+                : Print(SpaceAnswer.To(question, drawn), common, output, errors);
         });
         return command;
     }

@@ -77,7 +77,7 @@ internal static class PlanReport
             Title = plan.Name, Placed = plan.Placed, HeadCount = plan.Birds, Table = null, Projection = plan.Growth, Plan = plan.Feeds, Conditions = plan.Feeding,
             Record = plan.FeedRecord, Until = answer.Comparison.Recommended.Age, At = null, Level = options.Level,
         };
-        if (FeedAnswer.To(question, refused.Add) is not { } feed)
+        if (FeedAnswer.To(question, options.Seed, refused.Add) is not { } feed)
         {
             return [floor, .. refused.Select(Parts.Paragraph)];
         }

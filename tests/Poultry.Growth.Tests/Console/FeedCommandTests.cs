@@ -49,6 +49,16 @@ public sealed class FeedCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_seed_draws_the_range_and_not_the_estimate()
+    {
+        JsonElement first = Json(Demo).GetProperty("totals"), second = Json(Demo, "--seed", "2").GetProperty("totals");
+
+        Json(Demo, "--seed", "1").GetProperty("totals").GetRawText().Should().Be(first.GetRawText());
+        Number(second, "feedLowKg").Should().NotBe(Number(first, "feedLowKg"));
+        Number(second, "feedKg").Should().Be(Number(first, "feedKg"));
+    }
+
+    [Fact]
     public void A_batch_in_words_follows_a_table()
     {
         JsonElement json = Json("--curve", ConsoleRun.Standard, "--birds", "200", "--move-out", "21d", "--temp", "10C", "--diet", "3000kcal/kg", "--until", "49d", "--at", "35d");

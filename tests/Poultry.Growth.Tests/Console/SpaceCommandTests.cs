@@ -52,6 +52,8 @@ public sealed class SpaceCommandTests : IDisposable
         Number(rows[^1], "densityKgPerM2").Should().Be(ConsoleRun.Known(190 * flock.Curve.WeightAt(Age.FromDays(63)).Kilograms / 18));
         rows.Select(row => Number(row, "chanceOverPercent")).Should().BeInAscendingOrder().And.OnlyContain(chance => chance >= 0 && chance <= 100);
         rows[^1].GetProperty("met").GetBoolean().Should().BeFalse();
+        Json([.. words, "--seed", "1"]).GetRawText().Should().Be(space.GetRawText());
+        Json([.. words, "--seed", "2"]).GetProperty("byAge").GetRawText().Should().NotBe(space.GetProperty("byAge").GetRawText(), "the chances are drawn");
         double reached = Number(space, "limitReachedAgeDays")!.Value;
         (190 * flock.Curve.WeightAt(Age.FromDays(reached)).Kilograms / 18).Should().BeApproximately(29.2946, 0.01);
     }
