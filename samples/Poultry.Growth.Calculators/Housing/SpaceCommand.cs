@@ -23,7 +23,7 @@ internal static class SpaceCommand
             common.Read(words);
             int drawn = seed.Read(words);
             (bool hasFile, WeighInReading? reading, BatchCalendar? calendar) = file.ReadIfGiven(words);
-            SpaceQuestion? question = options.Read(words, reading?.Series, hasFile, calendar);
+            SpaceQuestion? question = options.Read(words, reading, hasFile, calendar);
             if (common.Chart is not null && (question is { Curve: null } or { Birds: null }))
             {
                 words.Refuse("--chart: draws density over age; expected --birds, and a FILE of weigh-ins or --prior, too");

@@ -48,6 +48,8 @@ internal sealed record SpaceDocument
 
     public required IReadOnlyList<EquipmentNode> Equipment { get; init; }
 
+    public required IReadOnlyList<FlaggedNode> Flagged { get; init; }
+
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
@@ -74,6 +76,7 @@ internal sealed record SpaceDocument
         CumulativeMortalityLimitPercent = answer.MortalityLimitPercent,
         Limits = LimitNode.Of([.. answer.Verdict.Limits, .. answer.FormLimits]),
         Equipment = [.. answer.Equipment.Select(EquipmentNode.Of)],
+        Flagged = FlaggedNode.Of(answer.Question.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(answer.Sources),
     };

@@ -63,11 +63,12 @@ internal sealed class SpaceOptions
 
     /// <summary>The question; null where something is wrong.</summary>
     /// <param name="words">The command line.</param>
-    /// <param name="series">The weigh-ins; null where there are none, or they could not be read.</param>
+    /// <param name="reading">The weigh-ins; null where there are none, or they could not be read.</param>
     /// <param name="hasFile">Whether a file was named.</param>
     /// <param name="calendar">Null where the file that should say could not be read.</param>
-    public SpaceQuestion? Read(OptionWords words, WeighInSeries? series, bool hasFile, BatchCalendar? calendar)
+    public SpaceQuestion? Read(OptionWords words, WeighInReading? reading, bool hasFile, BatchCalendar? calendar)
     {
+        WeighInSeries? series = reading?.Series;
         bool grows = hasFile || prior.IsGiven(words);
         GrowthPrior known = prior.Read(words);
         Area? floor = words.Area(area);
@@ -119,6 +120,7 @@ internal sealed class SpaceOptions
             Limits = [.. own, .. limits],
             EarlierBatches = before,
             Curve = projection,
+            Suspicions = reading?.Suspicions ?? [],
         };
     }
 

@@ -29,6 +29,7 @@ internal static class SpacePage
         }
 
         Equipment(answer, page, units);
+        page.Flagged(question.Suspicions);
         page.Cautions(answer.Cautions);
         page.Sources(answer.Sources);
     }

@@ -1,3 +1,4 @@
+using Poultry.Growth.Files;
 using Poultry.Growth.Fitting;
 using Poultry.Growth.Housing;
 using Poultry.Growth.Primitives;
@@ -40,4 +41,7 @@ internal sealed class SpaceQuestion
 
     /// <summary>How the birds grow; null where only one weight is asked about.</summary>
     public Projection? Curve { get; init; }
+
+    /// <summary>What looks wrong in the weigh-ins.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions { get; init; } = [];
 }

@@ -38,11 +38,7 @@ internal static class PlanReport
         page.Section(floor is null ? "Feed" : "Floor and feed", Feed(answer, options, units, floor));
         page.Section("Dead tenders", Lesions(answer, units));
         page.Section("What to do when", Parts.Beside(Parts.Figure(TimelineChart.Of(answer), "Dots are days with something to do."), Ahead(answer)), Timeline(answer));
-        if (answer.Suspicions.Count > 0)
-        {
-            page.Section("Looks wrong", Parts.List(answer.Suspicions.Select(suspicion => suspicion.ToString())));
-        }
-
+        page.Flagged(answer.Suspicions);
         page.Section("Cautions", Parts.List(answer.Cautions.Select(caution => caution.Text)));
         page.Section("Sources", Parts.Sources(answer.Sources.Concat(plan.Lesions.Model.Citations)));
         page.Section("To make this page again", Again(question, units));

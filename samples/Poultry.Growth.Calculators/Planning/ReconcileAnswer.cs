@@ -11,13 +11,17 @@ namespace Poultry.Growth.Calculators.Planning;
 /// <summary>Everything that tables, JSON and chart show of a reconciliation.</summary>
 internal sealed class ReconcileAnswer
 {
-    private ReconcileAnswer(string file, string sheet, Reconciliation reconciled) => (File, SheetFile, Reconciled) = (file, sheet, reconciled);
+    private ReconcileAnswer(BatchFileReading batch, string file, string sheet, Reconciliation reconciled) =>
+        (Suspicions, File, SheetFile, Reconciled) = (batch.Weights!.WeighIns?.Suspicions ?? [], file, sheet, reconciled);
 
     public string File { get; }
 
     public string SheetFile { get; }
 
     public Reconciliation Reconciled { get; }
+
+    /// <summary>What looks wrong in the weigh-ins that the forecast knew, and that the next batch learns from.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions { get; }
 
     /// <summary>The history that the batch was added to; null where none was named.</summary>
     public string? History { get; private init; }
@@ -65,7 +69,7 @@ internal sealed class ReconcileAnswer
         try
         {
             Reconciliation reconciled = Reconciliation.Of(plan, came, options, stop);
-            ReconcileAnswer answer = new(file, sheetFile, reconciled);
+            ReconcileAnswer answer = new(batch, file, sheetFile, reconciled);
             return history.Folder is { } target ? answer.Taught(words, batch, target, isThere, history.Replace, options.Level) : answer;
         }
         catch (ArgumentException exception)
@@ -88,7 +92,7 @@ internal sealed class ReconcileAnswer
 
         FarmLearning From(FarmHistory batches) => batches.Learn(finished.Kind, batch.StatedPrior!, Survival.FastGrowingOutdoor, batch.Feeding!.Conditions.Model);
         (FarmLearning before, FarmLearning after) = (From(history.Without(finished.Name)), From(history.With(finished)));
-        return new(File, SheetFile, Reconciled)
+        return new(batch, File, SheetFile, Reconciled)
         {
             History = folder, After = after, Learned = LearnedChange.Between(before, after, Reconciled.Plan, batch.Harvest!.StatedDressing, Reconciled.Age, level),
         };

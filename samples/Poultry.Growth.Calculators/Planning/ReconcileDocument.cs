@@ -34,6 +34,8 @@ internal sealed record ReconcileDocument
     /// <summary>Null where no history was named.</summary>
     public required LearnedNode? Learned { get; init; }
 
+    public required IReadOnlyList<FlaggedNode> Flagged { get; init; }
+
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
@@ -55,6 +57,7 @@ internal sealed record ReconcileDocument
             Differences = [.. reconciled.Figures.Select(ReconciledNode.Of)],
             Indices = reconciled.Indices is { } indices ? FiguresDocument.Of(indices) : null,
             Learned = answer.After is { } after ? new(answer.History!, after.Kind.ToString(), after.Batches.Count, [.. answer.Learned.Select(LearnedPartNode.Of)]) : null,
+            Flagged = FlaggedNode.Of(answer.Suspicions),
             Cautions = CautionNode.Of(answer.Cautions),
             Sources = SourceNode.Of(answer.Sources),
         };

@@ -20,6 +20,7 @@ internal static class ReconcilePage
         }
 
         Learned(answer, page);
+        page.Flagged(answer.Suspicions);
         page.Cautions(answer.Cautions);
         page.Sources(answer.Sources);
     }

@@ -37,7 +37,7 @@ internal static class SeasonCommand
                 ? Exit.Refuse(errors, words.Problems)
                 : waiting.Run(() =>
                 {
-                    SeasonAnswer answer = new(path, plan, SeasonComparison.Of(plan, options, waiting.Stop));
+                    SeasonAnswer answer = new(path, plan, reading.Suspicions, SeasonComparison.Of(plan, options, waiting.Stop));
                     waiting.Wipe();
                     if (answer.Season is not null && target?.Write(SeasonReport.Of(answer, options, common.Units)) is { } problem)
                     {

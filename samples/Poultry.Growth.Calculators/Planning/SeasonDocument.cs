@@ -21,6 +21,8 @@ internal sealed record SeasonDocument
 
     public required IReadOnlyList<SeasonLimitNode> BindingLimits { get; init; }
 
+    public required IReadOnlyList<FlaggedNode> Flagged { get; init; }
+
     public required IReadOnlyList<CautionNode> Cautions { get; init; }
 
     public required IReadOnlyList<SourceNode> Sources { get; init; }
@@ -34,6 +36,7 @@ internal sealed record SeasonDocument
         Margin = answer.Season is { } season ? SeasonMarginNode.Of(season) : null,
         Batches = [.. (answer.Season?.Batches ?? []).Select(SeasonBatchNode.Of)],
         BindingLimits = [.. (answer.Season?.BindingLimits ?? []).Select(limit => new SeasonLimitNode(Codes.Of(limit.Kind), limit.Step, limit.From, limit.To, limit.Worth.Amount))],
+        Flagged = FlaggedNode.Of(answer.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(SeasonAnswer.Sources),
     };

@@ -11,6 +11,7 @@ internal static class SeasonPage
         if (answer.Season is not { } season)
         {
             page.Line(SeasonAnswer.NoSeason);
+            page.Flagged(answer.Suspicions);
             return;
         }
 
@@ -25,6 +26,7 @@ internal static class SeasonPage
             page.Line(batch.ToString());
         }
 
+        page.Flagged(answer.Suspicions);
         page.Cautions(answer.Cautions);
         page.Sources(SeasonAnswer.Sources);
     }

@@ -16,6 +16,7 @@ internal static class SeasonReport
         page.Decision("The season", Parts.Headline(SeasonPage.Summary(season)), Parts.Facts(Facts(season)), Parts.List(season.Batches.Select(batch => batch.ToString())));
         page.Section("What is raised when", Parts.Figure(SeasonChart.Of(answer)), Batches(season, units));
         page.Section("What keeps it from bringing more", Limits(season));
+        page.Flagged(answer.Suspicions);
         page.Section("Cautions", Parts.List(answer.Cautions.Select(caution => caution.Text)));
         page.Section("Sources", Parts.Sources(SeasonAnswer.Sources));
         page.Section("To make this page again", Parts.Typed(

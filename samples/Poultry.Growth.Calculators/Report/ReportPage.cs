@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Poultry.Growth.Files;
 
 namespace Poultry.Growth.Calculators.Report;
 
@@ -12,6 +13,15 @@ internal sealed class ReportPage(string title, string about)
     /// <summary>Adds a section; parts that are not there are left out.</summary>
     public void Section(string heading, params IEnumerable<XElement?> parts) =>
         sections.Add(new XElement("section", new XElement("h2", heading), parts));
+
+    /// <summary>Adds what looks wrong, where anything does.</summary>
+    public void Flagged(IReadOnlyList<FileSuspicion> suspicions)
+    {
+        if (suspicions.Count > 0)
+        {
+            Section("Looks wrong", Parts.List(suspicions.Select(suspicion => suspicion.ToString())));
+        }
+    }
 
     /// <summary>Adds the section that must be seen first.</summary>
     public void Decision(string heading, params IEnumerable<XElement?> parts) =>

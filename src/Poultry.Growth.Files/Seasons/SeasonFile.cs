@@ -36,7 +36,10 @@ public static class SeasonFile
         SeasonCandidate[] candidates = [.. items.Select(item => JsonSection.Of(item, problems)).OfType<JsonSection>().Select(batches.Read).OfType<SeasonCandidate>()];
         file.Close();
         IReadOnlyList<FileProblem> all = [.. problems.InOrder, .. batches.Problems];
-        return new(problems.File, all.Count > 0 ? null : new() { Name = season, Candidates = candidates, Limits = Limits(file.Section("limits"), dates.Head(batches.Files)) }, all);
+        return new(problems.File, all.Count > 0 ? null : new() { Name = season, Candidates = candidates, Limits = Limits(file.Section("limits"), dates.Head(batches.Files)) }, all)
+        {
+            Suspicions = [.. batches.Files.SelectMany(batch => batch.Weights?.WeighIns?.Suspicions ?? [])],
+        };
     }
 
     private static SeasonLimits Limits(JsonSection? section, IReadOnlyDictionary<DateOnly, int> head)

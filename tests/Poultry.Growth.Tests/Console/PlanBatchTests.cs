@@ -50,6 +50,29 @@ public sealed class PlanBatchTests : IDisposable
         ConsoleRun.Of("feed", file, "--json").Json.GetProperty("flagged").GetArrayLength().Should().Be(1);
     }
 
+    [Fact]
+    public void Whatever_reads_weigh_ins_says_what_looks_wrong_in_them()
+    {
+        string batch = scratch.Batch(text => text), weighIns = scratch.PathOf("meadow-batch.csv"), page = scratch.PathOf("season.html");
+        string season = scratch.Write("season.json", """{ "batches": [ { "batch": "batch.json" } ] }""");
+        File.WriteAllText(weighIns, File.ReadAllText(weighIns).Replace("2027-05-09,2:11,", "2027-05-09,5:11,", StringComparison.Ordinal));
+        string[][] commands =
+        [
+            ["space", weighIns, "--area", "18m2", "--birds", "190"],
+            ["reconcile", batch, scratch.PathOf("meadow-plant.csv"), "--draws", "100"],
+            ["season", season, "--draws", "100", "--report", page],
+        ];
+
+        const string Wrong = "meadow-batch.csv:29: ";
+        foreach (string[] command in commands)
+        {
+            ConsoleRun.Of(command).Output.Should().Contain("Looks wrong\n? " + Wrong);
+            ConsoleRun.Of([.. command, "--json"]).Json.GetProperty("flagged")[0].GetProperty("lines")[0].GetInt32().Should().Be(29);
+        }
+
+        File.ReadAllText(page).Should().Contain(Wrong);
+    }
+
     [Theory]
     [InlineData("14,39000,20\n21,72000,20\n", "weights between 12.5 g (0.44 oz) and 10 kg (22.05 lb), for which feed is known, and not the weights that are projected: A bird of 23.833 kg (52.54 lb) at 7 d is not allowed\n")]
     [InlineData("7,1,30\n14,100000,30\n15,1,30\n56,100000,30\n", "*, and not the weights that are projected: *\n")]
