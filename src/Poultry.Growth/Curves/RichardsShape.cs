@@ -41,15 +41,31 @@ internal sealed partial class RichardsShape : CurveShape
         Span<Vector256<double>> byV = gradient.IsEmpty || fixedShape is not null ? default : Lanes.Of(gradient.Slice(2 * n, n))[..days.Length];
         Vector256<double> origins = Vector256.Create(origin);
         Warp warp = new(k);
+
+        // Exponentials and the law in passes of their own: their calls would drive all else out of the registers.
         for (int i = 0; i < log.Length; i++)
         {
-            warp.At(days[i] - origins, out Vector256<double> g, out Vector256<double> gByK);
-            Vector256<double> u = rho * g;
-            (log[i], Vector256<double> byU, Vector256<double> byShape) = Law(v, u);
+            log[i] = warp.Decay(days[i] - origins);
+        }
+
+        for (int i = 0; i < log.Length; i++)
+        {
+            warp.At(days[i] - origins, log[i], out Vector256<double> g, out Vector256<double> gByK);
+            log[i] = rho * g;
             if (!byK.IsEmpty)
             {
-                byK[i] = byU * rho * gByK;
-                byRho[i] = byU * g;
+                byK[i] = rho * gByK;
+                byRho[i] = g;
+            }
+        }
+
+        for (int i = 0; i < log.Length && (v != 0 || !byV.IsEmpty); i++)
+        {
+            (log[i], Vector256<double> byU, Vector256<double> byShape) = Law(v, log[i]);
+            if (!byK.IsEmpty)
+            {
+                byK[i] *= byU;
+                byRho[i] *= byU;
             }
 
             if (!byV.IsEmpty)

@@ -10,14 +10,16 @@ internal readonly struct Warp(double k)
 
     private readonly double inverse = 1 / k;
 
-    /// <summary>The values and their derivatives by k at four ages.</summary>
-    public void At(Vector256<double> t, out Vector256<double> value, out Vector256<double> byK)
+    /// <summary>exp(-k t) at four ages.</summary>
+    public Vector256<double> Decay(Vector256<double> t) => Vector256.Exp(-(k * t));
+
+    /// <summary>The values and their derivatives by k at four ages, from their <see cref="Decay"/>.</summary>
+    public void At(Vector256<double> t, Vector256<double> decay, out Vector256<double> value, out Vector256<double> byK)
     {
         Vector256<double> one = Vector256<double>.One;
         Vector256<double> z = k * t;
-        Vector256<double> x = Vector256.Exp(-z);
-        value = (one - x) * inverse;
-        byK = ((t * x) - value) * inverse;
+        value = (one - decay) * inverse;
+        byK = ((t * decay) - value) * inverse;
         Vector256<double> near = Vector256.LessThanOrEqual(Vector256.Abs(z), Vector256.Create(SeriesLimit));
         if (near == Vector256<double>.Zero)
         {

@@ -14,10 +14,16 @@ internal ref partial struct ShapeProblem
         ReadOnlySpan<Vector256<double>> root = Lanes.Of(roots)[..phi.Length];
         ReadOnlySpan<Vector256<double>> rooted = Lanes.Of(rootedKilograms)[..phi.Length];
         ReadOnlySpan<Vector256<double>> curve = Lanes.Of(log)[..phi.Length];
+        for (int i = 0; i < phi.Length; i++)
+        {
+            // In a pass of their own: the call would drive the sums out of the registers.
+            phi[i] = Vector256.Exp(curve[i]);
+        }
+
         (Vector256<double> yPhis, Vector256<double> phi2s) = (default, default);
         for (int i = 0; i < phi.Length; i++)
         {
-            phi[i] = root[i] * Vector256.Exp(curve[i]);
+            phi[i] *= root[i];
             yPhis += rooted[i] * phi[i];
             phi2s += phi[i] * phi[i];
         }

@@ -21,7 +21,9 @@ public class WarpTests
             sign = -sign;
         }
 
-        new Warp(z / t).At(Vector256.Create(t), out Vector256<double> got, out Vector256<double> gotByK);
+        Warp warp = new(z / t);
+        Vector256<double> age = Vector256.Create(t);
+        warp.At(age, warp.Decay(age), out Vector256<double> got, out Vector256<double> gotByK);
 
         got[0].Should().BeApproximately(value, relative * Math.Abs(value));
         gotByK[0].Should().BeApproximately(byK, relative * Math.Abs(byK));
