@@ -71,13 +71,13 @@ internal sealed partial class OptionWords(ParseResult parsed)
             : Nothing<int>(option, "\"" + text + "\" is out of range; expected " + string.Create(CultureInfo.InvariantCulture, $"a whole number, {low} to {high}"));
     }
 
-    /// <summary>One of some names; the first where none is given.</summary>
+    /// <summary>One of some names, in capitals or not; the first where none is given.</summary>
     public T Choice<T>(Option<string?> option, params IReadOnlyList<(string Name, T Value)> choices)
     {
         string name = parsed.GetValue(option) ?? choices[0].Name;
         foreach ((string known, T value) in choices)
         {
-            if (name == known)
+            if (name.Equals(known, StringComparison.OrdinalIgnoreCase))
             {
                 return value;
             }

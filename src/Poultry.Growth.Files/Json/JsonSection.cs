@@ -104,7 +104,7 @@ internal sealed partial class JsonSection
         JsonValue? value = Optional(name);
         foreach ((string word, T choice) in choices)
         {
-            if (value is { Kind: JsonKind.Text } && value.Text == word)
+            if (value is { Kind: JsonKind.Text } && value.Text.Equals(word, StringComparison.OrdinalIgnoreCase))
             {
                 return choice;
             }

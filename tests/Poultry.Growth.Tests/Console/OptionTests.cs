@@ -40,6 +40,10 @@ public sealed class OptionTests
     }
 
     [Fact]
+    public void A_choice_may_be_typed_in_capitals() =>
+        ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "Gompertz", "--units", "US").Should().Be(ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "gompertz", "--units", "us"));
+
+    [Fact]
     public void A_family_that_is_unknown_is_told_with_those_that_there_are() =>
         ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "straight").Errors
             .Should().Be("--family: \"straight\" is unknown; expected " + string.Join(", ", CurveFamilies.All.Select(family => family.Id)) + "\n");

@@ -29,6 +29,9 @@ public sealed class BatchFileTests : IDisposable
     }
 
     [Fact]
+    public void A_choice_may_be_written_in_capitals() => Read("{ " + Least + ", \"type\": \"Slow\" }").Flock!.Type.Should().Be(BirdType.Slow);
+
+    [Fact]
     public void Everything_that_it_can_say()
     {
         Write("weather.csv", "date,mean_f\n2027-05-01,50\n2027-05-02,59\n");
