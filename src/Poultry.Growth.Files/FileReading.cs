@@ -16,7 +16,7 @@ public sealed class FileReading<T>
     /// <summary>Everything that cannot be read, in the order of the file; empty where there is a value.</summary>
     public IReadOnlyList<FileProblem> Problems { get; }
 
-    /// <summary>What looks wrong in the weigh-ins of the files that it names, which count all the same; empty where it names none.</summary>
+    /// <summary>What looks wrong in the weigh-ins of the files that it names; all count; empty where it names none.</summary>
     public IReadOnlyList<FileSuspicion> Suspicions { get; internal init; } = [];
 
     /// <summary>One line, as in <c>prices.csv: 2 problems</c>, in every culture.</summary>

@@ -53,7 +53,7 @@ internal sealed class FeedQuestion
             Projection = weights.Table is not null ? null
                 : weights.WeighIns?.Series is { } series ? Projection.Of(series, weights.Prior!)
                 : Projection.Of(weights.Prior!),
-            Suspicions = weights.WeighIns?.Suspicions ?? [],
+            Suspicions = weights.Suspicions,
             Plan = feeding.Plan,
             Conditions = feeding.Conditions,
             Record = feeding.Record,

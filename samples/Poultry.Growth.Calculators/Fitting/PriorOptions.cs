@@ -28,7 +28,7 @@ internal sealed class PriorOptions
     public (GrowthPrior Prior, BatchHistoryReading? Past)? Read(OptionWords words)
     {
         string name = words.Text(prior) ?? ShippedPrior.All[0].Name;
-        bool isShipped = ShippedPrior.All.Any(shipped => shipped.Name == name);
+        bool isShipped = ShippedPrior.All.Any(shipped => shipped.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
         if (!isShipped && Directory.Exists(name))
         {
             BatchHistoryReading reading = BatchHistoryFolder.Read(name);

@@ -51,7 +51,7 @@ internal static class PlanCommand
 
             PlanQuestion question = new(plan, batch, options)
             {
-                Suspicions = reading.Weights!.WeighIns?.Suspicions ?? [], History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
+                Suspicions = reading.Weights!.Suspicions, History = words.Text(history), EveryDay = words.Given(everyDay), SplitShares = shares, SplitBirds = birds,
             };
             return waiting.Run(() =>
             {

@@ -12,7 +12,7 @@ namespace Poultry.Growth.Calculators.Planning;
 internal sealed class ReconcileAnswer
 {
     private ReconcileAnswer(BatchFileReading batch, string file, string sheet, Reconciliation reconciled) =>
-        (Suspicions, File, SheetFile, Reconciled) = (batch.Weights!.WeighIns?.Suspicions ?? [], file, sheet, reconciled);
+        (Suspicions, File, SheetFile, Reconciled) = (batch.Weights!.Suspicions, file, sheet, reconciled);
 
     public string File { get; }
 

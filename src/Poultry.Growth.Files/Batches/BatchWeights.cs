@@ -19,6 +19,12 @@ public sealed class BatchWeights
     /// <summary>The folder that the prior was learned from; null where it is a name or a file.</summary>
     internal string? PriorFolder { get; init; }
 
+    /// <summary>What looks wrong in the weigh-ins, and in those of the past batches that the prior was learned from; all count.</summary>
+    public IReadOnlyList<FileSuspicion> Suspicions => [.. WeighIns?.Suspicions ?? [], .. PastSuspicions];
+
+    /// <summary>What looks wrong in the weigh-ins of past batches.</summary>
+    internal IReadOnlyList<FileSuspicion> PastSuspicions { get; init; } = [];
+
     /// <summary>A table of weights that the batch is taken to follow; null where it is projected.</summary>
     public TabulatedCurve? Table { get; internal init; }
 

@@ -45,7 +45,7 @@ internal static class BatchWeightsSection
     /// <summary>A shipped prior by its name, a standard (CSV), or what a folder of past batches teaches.</summary>
     private static BatchWeights WithPrior(JsonSection section, string prior, BatchWeights read, BatchFlock? flock, GrowthPrior wider, BatchContext context)
     {
-        if (Shipped.FirstOrDefault(shipped => shipped.Name == prior).Prior is { } shipped)
+        if (Shipped.FirstOrDefault(shipped => shipped.Name.Equals(prior, StringComparison.OrdinalIgnoreCase)).Prior is { } shipped)
         {
             return new() { Prior = shipped(wider.Sex), WeighIns = read.WeighIns };
         }
@@ -56,7 +56,7 @@ internal static class BatchWeightsSection
             BatchHistoryReading past = BatchHistoryFolder.Read(path);
             context.Add(past.Problems);
             return past.History is { } history && flock is not null
-                ? new() { Prior = history.Learn(BatchHistorySection.KindOf(flock, read), wider).Prior, WeighIns = read.WeighIns, PriorFolder = path }
+                ? new() { Prior = history.Learn(BatchHistorySection.KindOf(flock, read), wider).Prior, WeighIns = read.WeighIns, PriorFolder = path, PastSuspicions = past.Suspicions }
                 : read;
         }
 

@@ -38,7 +38,7 @@ public static class SeasonFile
         IReadOnlyList<FileProblem> all = [.. problems.InOrder, .. batches.Problems];
         return new(problems.File, all.Count > 0 ? null : new() { Name = season, Candidates = candidates, Limits = Limits(file.Section("limits"), dates.Head(batches.Files)) }, all)
         {
-            Suspicions = [.. batches.Files.SelectMany(batch => batch.Weights?.WeighIns?.Suspicions ?? [])],
+            Suspicions = [.. batches.Files.SelectMany(batch => batch.Weights?.Suspicions ?? [])],
         };
     }
 

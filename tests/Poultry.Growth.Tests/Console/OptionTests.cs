@@ -40,8 +40,11 @@ public sealed class OptionTests
     }
 
     [Fact]
-    public void A_choice_may_be_typed_in_capitals() =>
+    public void A_choice_may_be_typed_in_capitals()
+    {
         ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "Gompertz", "--units", "US").Should().Be(ConsoleRun.Of("fit", ConsoleRun.Demo, "--family", "gompertz", "--units", "us"));
+        ConsoleRun.Of("project", ConsoleRun.Demo, "--prior", "Slow").Should().Be(ConsoleRun.Of("project", ConsoleRun.Demo, "--prior", "slow"));
+    }
 
     [Fact]
     public void A_family_that_is_unknown_is_told_with_those_that_there_are() =>

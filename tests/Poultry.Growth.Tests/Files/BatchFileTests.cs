@@ -29,7 +29,26 @@ public sealed class BatchFileTests : IDisposable
     }
 
     [Fact]
-    public void A_choice_may_be_written_in_capitals() => Read("{ " + Least + ", \"type\": \"Slow\" }").Flock!.Type.Should().Be(BirdType.Slow);
+    public void A_choice_may_be_written_in_capitals()
+    {
+        BatchFileReading reading = Read("{ " + Least + ", \"type\": \"Slow\", \"weights\": { \"prior\": \"Fast-Outdoor\" } }");
+
+        reading.Flock!.Type.Should().Be(BirdType.Slow);
+        reading.Weights!.Prior!.Name.Should().Contain("outdoors");
+    }
+
+    [Fact]
+    public void What_looks_wrong_is_told_of_past_batches_too()
+    {
+        const string Fellows = "age_d,weight_g\n14,350\n14,360\n14,340\n14,355\n14,345\n14,350\n14,360\n14,340\n14,355\n14,345\n";
+        Directory.CreateDirectory(Path.Combine(folder.FullName, "past"));
+        Write("past/old.csv", Fellows + "14,3500\n");
+        Write("now.csv", Fellows + "14,3600\n");
+
+        BatchWeights weights = Read("{ " + Least + ", \"weights\": { \"weighIns\": \"now.csv\", \"prior\": \"past\" } }").Weights!;
+
+        weights.Suspicions.Select(suspicion => suspicion.File).Should().Contain("now.csv").And.Contain("old.csv");
+    }
 
     [Fact]
     public void Everything_that_it_can_say()
