@@ -11,23 +11,21 @@ namespace Poultry.Growth.Benchmarks;
 [MemoryDiagnoser]
 public class GompertzFit
 {
-    private readonly WeighInColumns columns = new(NinePoints.Series, ErrorModel.EqualVariance);
+    private static readonly WeighInColumns Columns = new(NinePoints.Series, ErrorModel.EqualVariance);
+
     private readonly CurveShape shape = CurveFamilies.Gompertz.Shape;
-    private readonly double[] start = new double[2];
+    private readonly double[] start = NinePoints.KernelStart(Columns.Origin);
     private readonly double[] q = new double[2];
     private readonly double[] workspace = new double[ShapeFit.WorkspaceLength(NinePoints.AgeDays.Length, CurveFamilies.Gompertz.Shape)];
     private readonly GrowthFit fit = GrowthFit.Of(NinePoints.Series, errors: ErrorModel.EqualVariance);
 
-    /// <summary>The start in the coordinates of the kernel: k and the relative gain k E/(1 + v E) at the origin, v = 0.</summary>
-    public GompertzFit()
-    {
-        (double rate, double inflection) = (NinePoints.Start[1], NinePoints.Start[2]);
-        (start[0], start[1]) = (rate, rate * Math.Exp(rate * (inflection - columns.Origin)));
-    }
-
-    /// <summary>MathNet as it comes, analytic Jacobian, start given: it hands products of 9 by 3 matrices to other threads.</summary>
+    /// <summary>MathNet as it comes, with its own tolerance; analytic Jacobian, start given. It hands products of 9 by 3 matrices to other threads.</summary>
     [Benchmark(Baseline = true)]
-    public NonlinearMinimizationResult MathNet() => MathNetFit.Fit();
+    public NonlinearMinimizationResult MathNet() => MathNetFit.Fit(NinePoints.Kilograms);
+
+    /// <summary>MathNet to the kernel's tolerance.</summary>
+    [Benchmark]
+    public NonlinearMinimizationResult MathNetToTolerance() => MathNetFit.FitToTolerance(NinePoints.Kilograms);
 
     /// <summary>For all of MathNet in this process.</summary>
     [GlobalSetup(Target = nameof(MathNetOneThread))]
@@ -35,19 +33,19 @@ public class GompertzFit
 
     /// <summary>MathNet told to keep to one thread.</summary>
     [Benchmark]
-    public NonlinearMinimizationResult MathNetOneThread() => MathNetFit.Fit();
+    public NonlinearMinimizationResult MathNetOneThread() => MathNetFit.Fit(NinePoints.Kilograms);
 
     /// <summary>The kernel from the same start.</summary>
     [Benchmark]
     public double Kernel()
     {
         start.CopyTo(q, 0);
-        return ShapeFit.Improve(columns.Data, shape, HeldValue.Only(0), q, workspace).SumOfSquares;
+        return ShapeFit.Improve(Columns.Data, shape, HeldValue.Only(0), q, workspace).SumOfSquares;
     }
 
     /// <summary>The kernel that finds its own start.</summary>
     [Benchmark]
-    public double KernelOwnStart() => ShapeFit.Solve(columns.Data, shape, HeldValue.Only(0), q, workspace).SumOfSquares;
+    public double KernelOwnStart() => ShapeFit.Solve(Columns.Data, shape, HeldValue.Only(0), q, workspace).SumOfSquares;
 
     /// <summary>The public fit: own start, standard errors, correlations, likelihood.</summary>
     [Benchmark]

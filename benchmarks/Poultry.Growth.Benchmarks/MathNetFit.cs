@@ -9,15 +9,15 @@ internal static class MathNetFit
     private static readonly Vector<double> X = Vector<double>.Build.Dense(NinePoints.AgeDays);
     private static readonly Vector<double> Start = Vector<double>.Build.Dense(NinePoints.Start);
 
-    public static NonlinearMinimizationResult Fit() => Fit(NinePoints.Kilograms);
+    /// <summary>To MathNet's own tolerance, 1e-18: it goes on until nothing moves.</summary>
+    public static NonlinearMinimizationResult Fit(double[] kilograms) => Fit(new LevenbergMarquardtMinimizer(), kilograms);
 
-    public static NonlinearMinimizationResult Fit(double[] kilograms)
-    {
-        IObjectiveModel model = ObjectiveFunction.NonlinearModel(Weights, Slopes, X, Vector<double>.Build.Dense(kilograms));
-        LevenbergMarquardtMinimizer minimizer = new(
-            gradientTolerance: NinePoints.Tolerance, stepTolerance: NinePoints.Tolerance, functionTolerance: NinePoints.Tolerance);
-        return minimizer.FindMinimum(model, Start);
-    }
+    /// <summary>To the kernel's tolerance, at which MathNet stops further from the minimum than the kernel.</summary>
+    public static NonlinearMinimizationResult FitToTolerance(double[] kilograms) => Fit(
+        new LevenbergMarquardtMinimizer(gradientTolerance: NinePoints.Tolerance, stepTolerance: NinePoints.Tolerance, functionTolerance: NinePoints.Tolerance), kilograms);
+
+    private static NonlinearMinimizationResult Fit(LevenbergMarquardtMinimizer minimizer, double[] kilograms) =>
+        minimizer.FindMinimum(ObjectiveFunction.NonlinearModel(Weights, Slopes, X, Vector<double>.Build.Dense(kilograms)), Start);
 
     private static Vector<double> Weights(Vector<double> p, Vector<double> x)
     {

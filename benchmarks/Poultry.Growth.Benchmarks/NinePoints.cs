@@ -13,10 +13,13 @@ internal static class NinePoints
     /// <summary>The one start for everybody: mature weight in kg, rate in 1/d, inflection age in d.</summary>
     public static readonly double[] Start = [6, 0.05, 35];
 
-    /// <summary>The one tolerance for everybody.</summary>
+    /// <summary>The kernel's tolerance.</summary>
     public const double Tolerance = 1e-9;
 
     public static WeighInSeries Series { get; } = SeriesOf(Kilograms);
+
+    /// <summary>The same start in the coordinates of the kernel: k and the relative gain k E/(1 + v E) at the origin, v = 0.</summary>
+    public static double[] KernelStart(double origin) => [Start[1], Start[1] * Math.Exp(Start[1] * (Start[2] - origin))];
 
     /// <summary>Other weights at the same ages.</summary>
     public static WeighInSeries SeriesOf(double[] kilograms) => WeighInSeries.Of(

@@ -29,7 +29,7 @@ public class ProjectionCost
 
     /// <summary>One plain Gompertz fit by MathNet, nine points.</summary>
     [Benchmark(Baseline = true)]
-    public NonlinearMinimizationResult MathNet() => MathNetFit.Fit();
+    public NonlinearMinimizationResult MathNet() => MathNetFit.Fit(NinePoints.Kilograms);
 
     /// <summary>The kernel: all nodes.</summary>
     [Benchmark]
