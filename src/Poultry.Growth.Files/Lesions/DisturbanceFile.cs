@@ -45,17 +45,15 @@ public static class DisturbanceFile
 
         Csv csv = Csv.Of(text, problems);
         DateOnly? hatch = hatched ?? Stated(csv.Statements, problems);
-        KnownTable table = KnownTable.Of(csv.Rows, ["what"], ["date", "age_d", .. Shares, .. Doses, "note"], problems);
         List<Disturbance> read = [];
-        foreach (CsvRow row in table.Rows)
+        foreach (NamedRow row in NamedTable.Rows(csv.Rows, ["what"], ["date", "age_d", .. Shares, .. Doses, "note"], problems))
         {
-            int before = problems.Count;
-            string? what = table.Text(row, "what", "what happened");
-            Age? age = AgeOf(row, table, hatch, problems);
-            FlappingDose? dose = Dose(row, table, problems);
-            if (problems.Count == before)
+            string what = row.Text("what", "what happened");
+            Age? at = AgeOf(row, hatch);
+            FlappingDose? dose = Dose(row, problems);
+            if (at is { } age && problems.Count == 0)
             {
-                read.Add(Disturbance.At(age!.Value, what!, dose));
+                read.Add(Disturbance.At(age, what, dose));
             }
         }
 
@@ -81,34 +79,34 @@ public static class DisturbanceFile
         return hatched;
     }
 
-    private static Age? AgeOf(CsvRow row, KnownTable table, DateOnly? hatched, ProblemList problems)
+    private static Age? AgeOf(NamedRow row, DateOnly? hatched)
     {
-        CsvCell date = table.Cell(row, "date"), age = table.Cell(row, "age_d");
-        if (date.Text.Length == 0 == (age.Text.Length == 0))
+        CsvCell? date = row.Cell("date");
+        if (date is null == row.Cell("age_d") is null)
         {
-            problems.Add(date, "date", date.Text.Length == 0 ? "is empty, and so is age_d" : "stands beside age_d", "a date or an age in days, one of them");
+            row.Refuse(row.At("date"), "date", date is null ? "is empty, and so is age_d" : "stands beside age_d", "a date or an age in days, one of them");
             return null;
         }
 
-        if (age.Text.Length > 0)
+        if (date is null)
         {
-            return table.Number(row, "age_d", 0, MostDays, "an age in days, 0 to 1000") is { } days ? Age.FromDays(days) : null;
+            return row.Number("age_d", 0, MostDays, expected: "an age in days, 0 to 1000") is { } days ? Age.FromDays(days) : null;
         }
 
-        if (table.Date(row, "date") is not { } day)
+        if (row.Quantity<DateOnly>("date", QuantityText.TryDate) is not { } day)
         {
             return null;
         }
 
         if (hatched is not { } hatch)
         {
-            problems.Add(date, "date", "needs the day of hatch", "a line \"# hatched: 2027-04-11\" in the file, or the option hatched");
+            row.Refuse(date, "date", "needs the day of hatch", "a line \"# hatched: 2027-04-11\" in the file, or the option hatched");
             return null;
         }
 
         if (day < hatch)
         {
-            problems.Add(date, "date", "lies before hatch", "a later date");
+            row.Refuse(date, "date", "lies before hatch", "a later date");
             return null;
         }
 
@@ -116,10 +114,10 @@ public static class DisturbanceFile
     }
 
     /// <summary>A share and cycles, or neither; low and high ends only beside them.</summary>
-    private static FlappingDose? Dose(CsvRow row, KnownTable table, ProblemList problems)
+    private static FlappingDose? Dose(NamedRow row, ProblemList problems)
     {
         int before = problems.Count;
-        double?[] shares = [.. Shares.Select(name => table.Number(row, name, 0, 100, Percent))], cycles = [.. Doses.Select(name => table.Number(row, name, 0, MostCycles, Cycles))];
+        double?[] shares = [.. Shares.Select(name => row.Number(name, 0, 100, expected: Percent))], cycles = [.. Doses.Select(name => row.Number(name, 0, MostCycles, expected: Cycles))];
         if (problems.Count > before || (shares.All(share => share is null) && cycles.All(cycle => cycle is null)))
         {
             return null;
@@ -127,14 +125,14 @@ public static class DisturbanceFile
 
         if (shares[1] is not { } share || cycles[1] is not { } cycle)
         {
-            problems.Add(table.Cell(row, "what"), "what", "has half a dose", "both share_percent and cycles, or neither: then the log gives dates and no rate");
+            row.Refuse(row.At("what"), "what", "has half a dose", "both share_percent and cycles, or neither: then the log gives dates and no rate");
             return null;
         }
 
         bool inOrder = (shares[0] ?? share) <= share && share <= (shares[2] ?? share) && (cycles[0] ?? cycle) <= cycle && cycle <= (cycles[2] ?? cycle);
         if (!inOrder)
         {
-            problems.Add(table.Cell(row, "what"), "what", "has guesses out of order", "low, likely, high");
+            row.Refuse(row.At("what"), "what", "has guesses out of order", "low, likely, high");
             return null;
         }
 

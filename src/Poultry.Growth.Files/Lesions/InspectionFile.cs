@@ -9,6 +9,8 @@ namespace Poultry.Growth.Files;
 /// <remarks>Nothing in a file makes these methods throw: every problem is found in one pass and told with its line and column.</remarks>
 public static class InspectionFile
 {
+    private const int MostBirds = 1_000_000;
+
     private static readonly ImmutableArray<string> Required = ["birds_opened", "birds_found"];
     private static readonly ImmutableArray<string> Optional = ["batch", "killed", "detection_percent", "note"];
 
@@ -60,30 +62,35 @@ public static class InspectionFile
             return [];
         }
 
-        KnownTable table = KnownTable.Of(Csv.Of(text, problems).Rows, Required, Optional, problems);
         List<(InspectionRow Row, ProblemList Problems)> read = [];
-        foreach (CsvRow row in table.Rows)
+        foreach (NamedRow row in NamedTable.Rows(Csv.Of(text, problems).Rows, Required, Optional, problems))
         {
             int before = problems.Count;
-            CsvCell batch = table.Cell(row, "batch"), found = table.Cell(row, "birds_found");
-            DateOnly? killed = table.Date(row, "killed");
-            int? opened = table.Birds(row, "birds_opened", 1), lesions = table.Birds(row, "birds_found", 0);
-            double? percent = table.Number(row, "detection_percent", 1e-6, 100, "a percentage above 0, at most 100");
+            CsvCell batch = row.At("batch");
+            DateOnly? killed = row.Quantity<DateOnly>("killed", QuantityText.TryDate);
+            int? opened = Birds(row, "birds_opened", 1), lesions = Birds(row, "birds_found", 0);
+            double? percent = row.Number("detection_percent", 1e-6, 100, expected: "a percentage above 0, at most 100");
             if (lesions > opened)
             {
-                problems.Add(found, "birds_found", "is more than were opened", "at most as many as birds_opened");
+                row.Refuse(row.At("birds_found"), "birds_found", "is more than were opened", "at most as many as birds_opened");
             }
 
-            if (problems.Count == before)
+            if (problems.Count == before && opened is { } all && lesions is { } found)
             {
                 string name = batch.Text.Length > 0 ? batch.Text
                     : Path.GetFileNameWithoutExtension(problems.File) is var stem && !string.IsNullOrWhiteSpace(stem) ? stem
                     : problems.File;
-                read.Add((new(name, killed, opened!.Value, lesions!.Value, percent ?? 100, batch), problems));
+                read.Add((new(name, killed, all, found, percent ?? 100, batch), problems));
             }
         }
 
         return read;
+    }
+
+    private static int? Birds(NamedRow row, string column, int low)
+    {
+        string expected = string.Create(CultureInfo.InvariantCulture, $"a whole number of birds, {low} to {MostBirds}");
+        return row.Text(column, expected).Length == 0 ? null : (int?)row.Number(column, low, MostBirds, whole: true, expected);
     }
 
     /// <summary>Rows of one batch are one inspection; they must agree on when it was killed and how well lesions were seen.</summary>
@@ -98,9 +105,9 @@ public static class InspectionFile
                 problems.Add(row.Cell, "batch", "has another killed or detection_percent than an earlier row of this batch", "the same in all rows of a batch");
             }
 
-            if (batch.Sum(row => (long)row.Row.Opened) > KnownTable.MostBirds)
+            if (batch.Sum(row => (long)row.Row.Opened) > MostBirds)
             {
-                batch.First().Problems.Add(first.Cell, "batch", "holds too many birds in all", string.Create(CultureInfo.InvariantCulture, $"at most {KnownTable.MostBirds}"));
+                batch.First().Problems.Add(first.Cell, "batch", "holds too many birds in all", string.Create(CultureInfo.InvariantCulture, $"at most {MostBirds}"));
                 continue;
             }
 

@@ -12,23 +12,25 @@ internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> colu
     /// <summary>The first cell: where a problem of the row as a whole stands.</summary>
     public CsvCell Start => row.Cells[0];
 
-    /// <summary>The cell of a column; null where there is no such column or the cell is empty.</summary>
-    public CsvCell? Cell(string column) => columns.TryGetValue(column, out int index) && row.Cells[index].Text.Length > 0 ? row.Cells[index] : null;
+    /// <summary>Whether the table has such a column.</summary>
+    public bool Has(string column) => columns.ContainsKey(column);
 
-    /// <summary>A text that must be there; empty, with a problem, where it is not.</summary>
+    /// <summary>The cell of a column, empty or not; an empty one at the start of the row where there is no such column.</summary>
+    public CsvCell At(string column) => columns.TryGetValue(column, out int index) ? row.Cells[index] : Start with { Text = "" };
+
+    /// <summary>The cell of a column; null where there is no such column or the cell is empty.</summary>
+    public CsvCell? Cell(string column) => At(column) is { Text.Length: > 0 } cell ? cell : null;
+
+    /// <summary>A text that must be there; empty, with a problem, where it is not, and without one where the header lacks the column.</summary>
     public string Text(string column, string expected)
     {
-        if (Cell(column) is { } cell)
+        CsvCell cell = At(column);
+        if (cell.Text.Length == 0 && Has(column))
         {
-            return cell.Text;
+            problems.Add(cell, column, "is empty", expected);
         }
 
-        if (columns.TryGetValue(column, out int index))
-        {
-            problems.Add(row.Cells[index], column, "is empty", expected);
-        }
-
-        return "";
+        return cell.Text;
     }
 
     /// <summary>A quantity with its unit, where there is one.</summary>
@@ -54,7 +56,7 @@ internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> colu
     }
 
     /// <summary>A number between bounds, where there is one.</summary>
-    public double? Number(string column, double low, double high, bool whole = false)
+    public double? Number(string column, double low, double high, bool whole = false, string? expected = null)
     {
         if (Cell(column) is not { } cell)
         {
@@ -68,7 +70,7 @@ internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> colu
             return number;
         }
 
-        problems.Add(cell, column, fault, string.Create(CultureInfo.InvariantCulture, $"a {(whole ? "whole " : "")}number from {low} to {high}"));
+        problems.Add(cell, column, fault, expected ?? string.Create(CultureInfo.InvariantCulture, $"a {(whole ? "whole " : "")}number from {low} to {high}"));
         return null;
     }
 

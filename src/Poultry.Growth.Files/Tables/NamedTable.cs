@@ -9,7 +9,7 @@ internal static class NamedTable
     /// <param name="others">Columns that may be there.</param>
     /// <param name="make">Makes the result of the # lines and the rows; its result counts only where no problem was found.</param>
     public static FileReading<T> ReadFile<T>(
-        string path, string[] needed, string[] others, Func<IReadOnlyList<NamedComment>, IReadOnlyList<NamedRow>, ProblemList, T?> make)
+        string path, IReadOnlyList<string> needed, IReadOnlyList<string> others, Func<IReadOnlyList<NamedComment>, IReadOnlyList<NamedRow>, ProblemList, T?> make)
         where T : class
     {
         ArgumentNullException.ThrowIfNull(path);
@@ -24,13 +24,18 @@ internal static class NamedTable
         return new(problems.File, problems.Count == 0 ? value : null, problems.InOrder);
     }
 
-    private static List<NamedRow> Rows(IReadOnlyList<CsvRow> rows, string[] needed, string[] others, ProblemList problems)
+    /// <summary>The rows that fit the header; cells of a column that the header lacks are read as empty, so that what else is wrong is told too.</summary>
+    /// <param name="rows">The header first.</param>
+    /// <param name="needed">Columns that must be there.</param>
+    /// <param name="others">Columns that may be there.</param>
+    /// <param name="problems">Where faults are told.</param>
+    public static IReadOnlyList<NamedRow> Rows(IReadOnlyList<CsvRow> rows, IReadOnlyList<string> needed, IReadOnlyList<string> others, ProblemList problems)
     {
-        string known = string.Join(", ", needed.Concat(others));
+        string known = string.Join(", ", needed) + (others.Count == 0 ? "" : "; if wanted " + string.Join(", ", others));
         int before = problems.Count;
         if (rows.Count < 2)
         {
-            problems.Add(rows.Count == 0 ? 1 : rows[0].Line, 1, "file", null, rows.Count == 0 ? "is empty" : "has no rows below the header", "a header and at least one row; columns " + known);
+            problems.Add(rows.Count == 0 ? 1 : rows[0].Line, 1, "file", null, rows.Count == 0 ? "is empty" : "has no rows below the header", "a header and at least one row: " + known);
             return [];
         }
 
@@ -40,11 +45,11 @@ internal static class NamedTable
         {
             if (!needed.Concat(others).Contains(cell.Text, StringComparer.OrdinalIgnoreCase))
             {
-                problems.Add(cell, "header", "is no column of such a table" + NearestWord.Hint(cell.Text, [.. needed, .. others]), known);
+                problems.Add(cell, "header", cell.Text.Length == 0 ? "is a column without a name" : "is no column of this table" + NearestWord.Hint(cell.Text, [.. needed, .. others]), known);
             }
             else if (!columns.TryAdd(cell.Text, index))
             {
-                problems.Add(cell, "header", "stands there twice", "one of the two");
+                problems.Add(cell, "header", "stands there twice", "each column once");
             }
         }
 

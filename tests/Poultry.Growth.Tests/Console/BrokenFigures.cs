@@ -158,7 +158,7 @@ internal static class BrokenFigures
         ]),
         new("prices without demand", isStructural: false, [BrokenFile.Whole("prices.csv", "piece,price\nwhole,9.00/kg\n")],
         [
-            "prices.csv:1:1: sells_likely is missing from the header; expected piece, sells_likely, pieces_per_pack, from, to, price, pack_price, sells_low, sells_high, left_price, freezer_packs",
+            "prices.csv:1:1: sells_likely is missing from the header; expected piece, sells_likely; if wanted pieces_per_pack, from, to, price, pack_price, sells_low, sells_high, left_price, freezer_packs",
         ]),
         new("prices with a currency and two prices", isStructural: false, [BrokenFile.Whole("prices.csv", "piece,price,pack_price,sells_likely\nwhole,$9/kg,,30\nwing,9/kg,3,30\nneck,,,any\n")],
         [

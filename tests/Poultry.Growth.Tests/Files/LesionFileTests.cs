@@ -27,17 +27,17 @@ public class LesionFileTests
     [Fact]
     public void Every_problem_of_inspections_is_told() =>
         Lines(Inspections("batch,killed,birds_opened,birds_found,detection_percent\nA,2027-13-01,10,12,0\nB,,x,1,\nC,2027-05-01,5,,\nD,2027-05-01,5,1,\nD,2027-05-02,5,1,\n").Problems).Should().Equal(
-            "inspections.csv:2:3: killed \"2027-13-01\" is not a date; expected a date as year, month and day, as in 2027-04-12",
+            "inspections.csv:2:3: killed \"2027-13-01\" is not a date; expected year, month and day, as in 2027-04-12",
             "inspections.csv:2:17: birds_found \"12\" is more than were opened; expected at most as many as birds_opened",
             "inspections.csv:2:20: detection_percent \"0\" is out of range; expected a percentage above 0, at most 100",
-            "inspections.csv:3:4: birds_opened \"x\" is no such number; expected a whole number of birds, 1 to 1000000",
+            "inspections.csv:3:4: birds_opened \"x\" is not a number; expected a whole number of birds, 1 to 1000000",
             "inspections.csv:4:16: birds_found \"\" is empty; expected a whole number of birds, 0 to 1000000",
             "inspections.csv:6:1: batch \"D\" has another killed or detection_percent than an earlier row of this batch; expected the same in all rows of a batch");
 
     [Fact]
     public void A_batch_of_more_birds_than_there_can_be_is_told() =>
         Lines(Inspections("batch,birds_opened,birds_found\nA,2000000000,0\nB,1000000,0\nB,1,0\n").Problems).Should().Equal(
-            "inspections.csv:2:3: birds_opened \"2000000000\" is no such number; expected a whole number of birds, 1 to 1000000",
+            "inspections.csv:2:3: birds_opened \"2000000000\" is out of range; expected a whole number of birds, 1 to 1000000",
             "inspections.csv:3:1: batch \"B\" holds too many birds in all; expected at most 1000000");
 
     [Fact]

@@ -8,13 +8,14 @@ namespace Poultry.Growth.Tests.Files;
 public class LimitFileTests
 {
     private const string Header = "jurisdiction,instrument,edition,scope,quantity,operator,value,unit,mark,kind,subject,system,house,when,requires,step\n";
+    private const string Columns = "jurisdiction, instrument, edition, scope, quantity, operator, value, unit, mark, kind; if wanted source, subject, system, house, when, requires, step";
     private const string Start = "our farm,Our own rule,2027,hot months,density,<=,";
 
     public static TheoryData<string, string> Broken => new()
     {
-        { "", "f.csv:1:1: file is empty; expected a header and at least one row: jurisdiction, instrument, edition, scope, quantity, operator, value, unit, mark and kind; if wanted source, subject, system, house, when, requires and step" },
-        { Header, "f.csv:1:1: file has no rows below the header; expected at least one row" },
-        { "place," + Header + "x," + Start + "28,kg/m2,practice,scheme,,,,,,\n", "f.csv:1:1: header \"place\" is no column of limits; expected jurisdiction, instrument, edition, scope, quantity, operator, value, unit, mark and kind; if wanted source, subject, system, house, when, requires and step" },
+        { "", "f.csv:1:1: file is empty; expected a header and at least one row: " + Columns },
+        { Header, "f.csv:1:1: file has no rows below the header; expected a header and at least one row: " + Columns },
+        { "place," + Header + "x," + Start + "28,kg/m2,practice,scheme,,,,,,\n", "f.csv:1:1: header \"place\" is no column of this table; expected " + Columns },
         { Header + Start + "28 kg,kg/m2,practice,scheme,stocking-density,,,,,\n", "f.csv:2:50: value \"28 kg\" carries a unit; expected a number in the unit beside it" },
         { Header + Start + "28,kg,practice,scheme,stocking-density,,,,,\n", "f.csv:2:53: unit \"kg\" is no unit of stocking-density; expected kg/m2 or lb/ft2" },
         { Header + Start + "28,kg/m2,hearsay,scheme,stocking-density,,,,,\n", "f.csv:2:59: mark \"hearsay\" is unknown; expected law, abstract, derived, secondary, memory, practice, assumption" },
@@ -24,7 +25,7 @@ public class LimitFileTests
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,bird-weight>2,,\n", "f.csv:2:94: when \"bird-weight>2\" has no unit of its subject; expected kg or g or lb" },
         { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,bird-weight>-2kg,,\n", "f.csv:2:94: when \"-2\" is below 0; expected 0 or more" },
         { Header + Start + "-28,kg/m2,practice,scheme,stocking-density,,,,,\n", "f.csv:2:50: value \"-28\" is below 0; expected 0 or more" },
-        { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,,,first\n", "f.csv:2:96: step \"first\" is no step; expected a whole number from 1 on, or nothing" },
+        { Header + Start + "28,kg/m2,practice,scheme,stocking-density,,,,,first\n", "f.csv:2:96: step \"first\" is not a number; expected a whole number from 1 to 1000" },
         { Header + Start + "28,kg/m2,practice,scheme,,,,,,\n" + Start + "30,kg/m2,practice,law,,,,,,\n", "f.csv:3:68: kind \"law\" is another than in an earlier row of the same instrument; expected one kind an instrument" },
     };
 
