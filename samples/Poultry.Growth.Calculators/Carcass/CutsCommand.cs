@@ -18,7 +18,7 @@ internal static class CutsCommand
         BirdOptions birds = BirdOptions.AddTo(command);
         PlantOptions plant = PlantOptions.AddTo(command);
         CutOptions cuts = CutOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -23,21 +23,22 @@ internal sealed class CommonOptions
     /// <summary>Where the chart goes; null where none is wanted.</summary>
     public OutputFile? Chart { get; private set; }
 
-    /// <summary>For an answer that can be drawn.</summary>
-    public static CommonOptions AddTo(Command command)
-    {
-        CommonOptions options = AddWithoutChartTo(command);
-        command.Add(options.chart);
-        return options;
-    }
-
-    /// <summary>For an answer in a few figures: no chart.</summary>
-    public static CommonOptions AddWithoutChartTo(Command command)
+    /// <summary>For an answer with intervals or without, that can be drawn or not.</summary>
+    public static CommonOptions AddTo(Command command, bool intervals, bool chart)
     {
         CommonOptions options = new();
         command.Add(options.json);
         command.Add(options.units);
-        command.Add(options.level);
+        if (intervals)
+        {
+            command.Add(options.level);
+        }
+
+        if (chart)
+        {
+            command.Add(options.chart);
+        }
+
         return options;
     }
 

@@ -24,7 +24,7 @@ internal static class EnergyCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

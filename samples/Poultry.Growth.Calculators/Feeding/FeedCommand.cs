@@ -18,7 +18,7 @@ internal static class FeedCommand
         FeedOptions feed = FeedOptions.AddTo(command);
         SeedOption seed = new();
         seed.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -30,7 +30,7 @@ internal static class FiguresCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -22,7 +22,7 @@ internal static class HeatCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -19,7 +19,7 @@ internal static class WaterCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -15,7 +15,7 @@ internal static class WithdrawalCommand
         command.Add(weight);
         command.Add(offFeed);
         command.Add(road);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -21,7 +21,7 @@ internal static class CompareCommand
             Description = "The standard: " + string.Join(", ", GrowthStandard.All.Select(known => known.Id)) + ", or a table of text (CSV) with its name, year and source, see docs/file-formats.md.",
         };
         command.Add(standard);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -12,7 +12,7 @@ internal static class FitCommand
             "fit", "The growth curve that a batch's weigh-ins follow, and the weights it projects.", DemoCommand.File + " --target 2.6kg");
         WeighInOptions file = WeighInOptions.AddTo(command);
         FitOptions fit = FitOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

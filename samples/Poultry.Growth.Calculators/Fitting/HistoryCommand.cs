@@ -13,7 +13,7 @@ internal static class HistoryCommand
         Argument<string?> folder = new("FOLDER") { Description = "One weigh-in file (CSV) a batch, see docs/file-formats.md." };
         command.Add(folder);
         PastBatchOptions past = PastBatchOptions.AddTo(command, "Of the past batches, those of these birds.");
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -14,7 +14,7 @@ internal static class ProjectCommand
             DemoCommand.File + " --at 56d --target 2.6kg --bands 2.2kg,3kg");
         WeighInOptions file = WeighInOptions.AddOptionalTo(command);
         ProjectOptions project = ProjectOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -12,7 +12,7 @@ internal static class AirCommand
             "The least ventilation by weight and by carbon dioxide, and limits on gases, temperature, humidity, light and dark.",
             "--birds 1000 --weight 2kg --temp 20C --inside-co2 3000ppm --outside-co2 400ppm");
         AirOptions options = AirOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

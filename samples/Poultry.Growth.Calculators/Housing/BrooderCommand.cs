@@ -13,7 +13,7 @@ internal static class BrooderCommand
         Option<string?> age = new("--age") { HelpName = "10d", Description = "How old they are; week 1 is 0 to 7 d.", Required = true };
         command.Add(chicks);
         command.Add(age);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

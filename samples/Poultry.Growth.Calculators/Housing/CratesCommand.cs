@@ -12,7 +12,7 @@ internal static class CratesCommand
             "How many birds go into a crate, how many crates and loads a flock needs, and limits on the road. There is no default standard.",
             "--weight 2.6kg --cv 11% --birds 300 --crate-length 97cm --crate-width 58cm --standard germany");
         CratesOptions options = CratesOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -12,7 +12,7 @@ internal static class PastureCommand
             "How much fresh ground and land a batch in moved shelters needs, and the nitrogen that it leaves there.",
             "--birds 240 --shelter-area 120ft2 --shelters 3 --moves 1,2@42d --days 35d --feed 4.6kg --protein 19% --live 2.4kg --batches 3 --interval 49d --rest 60d --limit 170kg/ha");
         PastureOptions options = PastureOptions.AddTo(command);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -16,7 +16,7 @@ internal static class SpaceCommand
         SpaceOptions options = SpaceOptions.AddTo(command);
         SeedOption seed = new();
         seed.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -18,7 +18,7 @@ internal static class StandardsCommand
         command.Add(country);
         command.Add(about);
         command.Add(known);
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: false, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

@@ -31,7 +31,7 @@ internal static class EventsCommand
             command.Add(option);
         }
 
-        CommonOptions common = CommonOptions.AddWithoutChartTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: false);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

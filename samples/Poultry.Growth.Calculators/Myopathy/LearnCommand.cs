@@ -13,7 +13,7 @@ internal static class LearnCommand
         CalculationCommand command = new("learn", "What the farm's own inspections of past batches teach: its rate, and its next batch.", Demo, MyopathyCommand.Name);
         Argument<string?> folder = new("FOLDER") { Description = "Inspections, one table (CSV) or more, see docs/file-formats.md.", Arity = ArgumentArity.ExactlyOne };
         command.Add(folder);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

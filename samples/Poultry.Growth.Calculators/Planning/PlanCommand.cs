@@ -28,7 +28,7 @@ internal static class PlanCommand
         Option<string?> report = new("--report") { HelpName = "FILE.html", Description = "Write one page with charts to read on a phone or to print; an earlier report is replaced, no other file." };
         command.Add(calendar);
         command.Add(report);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

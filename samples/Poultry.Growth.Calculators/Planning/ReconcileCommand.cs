@@ -22,7 +22,7 @@ internal static class ReconcileCommand
         command.Add(history);
         command.Add(replace);
         simulation.AddTo(command);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

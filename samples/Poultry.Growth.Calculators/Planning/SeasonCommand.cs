@@ -19,7 +19,7 @@ internal static class SeasonCommand
         command.Add(file);
         simulation.AddTo(command);
         command.Add(report);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

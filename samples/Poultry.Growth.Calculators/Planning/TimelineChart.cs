@@ -3,6 +3,7 @@ using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
 using Poultry.Growth.Planning;
+using Poultry.Growth.Primitives;
 
 namespace Poultry.Growth.Calculators.Planning;
 
@@ -25,7 +26,7 @@ internal static class TimelineChart
         (string Lane, DateOnly From, DateOnly To)[] stays =
         [
             .. Stays(plan, best.Date.Date),
-            .. plan.Feeds.Phases.Select(phase => (phase.Name, Day(plan, phase.From.Days), phase.To is { } to && Day(plan, to.Days) < best.Date.Date ? Day(plan, to.Days) : best.Date.Date)),
+            .. plan.Feeds.Phases.Select(phase => (phase.Name, Day(plan, phase.From), phase.To is { } to && Day(plan, to) < best.Date.Date ? Day(plan, to) : best.Date.Date)),
         ];
         stays = [.. stays.Where(stay => stay.From < stay.To)];
         CategoryAxis lanes = new() { Position = AxisPosition.Left, TickStyle = TickStyle.None, StartPosition = 1, EndPosition = 0, TextColor = ChartStyle.Ink, GapWidth = 0.4 };
@@ -57,13 +58,12 @@ internal static class TimelineChart
 
     private static IEnumerable<(string Lane, DateOnly From, DateOnly To)> Stays(BatchPlan plan, DateOnly killed)
     {
-        DateOnly moved = Day(plan, plan.MoveOut.Days);
+        DateOnly moved = Day(plan, plan.MoveOut);
         yield return ("brooder", plan.Placed, moved < killed ? moved : killed);
         yield return ("shelters", moved, killed);
     }
 
-    /// <summary>The day on which the birds have an age; the day of placement for ages before it.</summary>
-    private static DateOnly Day(BatchPlan plan, double ageDays) => plan.Placed.AddDays((int)Math.Max(0, Math.Ceiling(ageDays - plan.Birds.AgeAtPlacement.Days)));
+    private static DateOnly Day(BatchPlan plan, Age age) => age.ReachedOn(plan.Placed, plan.Birds.AgeAtPlacement);
 
     /// <summary>A line with a word before it, above the lanes.</summary>
     private static void Upright(PlotModel plot, DateOnly date, string word)

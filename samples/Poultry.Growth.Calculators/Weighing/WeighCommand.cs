@@ -18,7 +18,7 @@ internal static class WeighCommand
         Option<string?> within = new("--within") { HelpName = "5%", Description = "How near the mean of the birds to weigh shall lie to the flock's. [default: 5%]" };
         command.Add(flock);
         command.Add(within);
-        CommonOptions common = CommonOptions.AddTo(command);
+        CommonOptions common = CommonOptions.AddTo(command, intervals: true, chart: true);
         command.SetAction(parsed =>
         {
             OptionWords words = new(parsed);

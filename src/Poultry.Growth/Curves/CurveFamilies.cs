@@ -22,6 +22,6 @@ public static class CurveFamilies
     public static IReadOnlyList<CurveFamily> All { get; } = [Gompertz, Logistic, VonBertalanffy, Richards, Lopez];
 
     /// <summary>The family with this id; null where there is none.</summary>
-    /// <param name="id">As in <c>gompertz</c>.</param>
-    public static CurveFamily? Find(string id) => All.FirstOrDefault(family => family.Id == id);
+    /// <param name="id">As in <c>gompertz</c>, in capitals or not.</param>
+    public static CurveFamily? Find(string id) => All.FirstOrDefault(family => family.Id.Equals(id, StringComparison.OrdinalIgnoreCase));
 }

@@ -76,18 +76,13 @@ public sealed class ErrorModel
     }
 
     /// <summary>The model with this id; null where there is none.</summary>
-    /// <param name="id">As in <c>proportional</c>.</param>
+    /// <param name="id">As in <c>proportional</c>, in capitals or not.</param>
     /// <param name="coefficientOfVariation">For known sampling error only, between 0 and 1; null as in <see cref="Sampling"/>.</param>
     /// <param name="weighInError">For known sampling error only, 0 to 1, as in <see cref="Sampling"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A fraction is out of its range.</exception>
-    public static ErrorModel? Find(string id, double? coefficientOfVariation = null, double weighInError = 0) => id switch
-    {
-        "equal" => EqualVariance,
-        "proportional" => Proportional,
-        "iterated" => ProportionalIterated,
-        "sampling" => Sampling(coefficientOfVariation, weighInError),
-        _ => null,
-    };
+    public static ErrorModel? Find(string id, double? coefficientOfVariation = null, double weighInError = 0) =>
+        "sampling".Equals(id, StringComparison.OrdinalIgnoreCase) ? Sampling(coefficientOfVariation, weighInError)
+        : new[] { EqualVariance, Proportional, ProportionalIterated }.FirstOrDefault(model => model.Id.Equals(id, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>CV between birds as a fraction: stated, else that of the birds weighed, else assumed.</summary>
     internal double BirdSpread(WeighInSeries weighIns) => CoefficientOfVariation ?? weighIns.PooledCoefficientOfVariation ?? AssumedCoefficientOfVariation;

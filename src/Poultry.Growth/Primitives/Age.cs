@@ -39,6 +39,12 @@ public readonly struct Age : IEquatable<Age>, IComparable<Age>
     public static Age On(DateOnly date, DateOnly placed, Age ageAtPlacement) =>
         FromDays(date.DayNumber - placed.DayNumber + ageAtPlacement.Days);
 
+    /// <summary>The first day on which birds are of this age, as they are at the hour of placement; the day of placement for those that came older.</summary>
+    /// <param name="placed">The day the chicks were placed.</param>
+    /// <param name="ageAtPlacement">How old they were that day.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day lies beyond the calendar.</exception>
+    public DateOnly ReachedOn(DateOnly placed, Age ageAtPlacement) => placed.AddDays((int)Math.Max(0, Math.Ceiling(Days - ageAtPlacement.Days - 1e-9)));
+
     /// <summary>The age some time later (or earlier, for a negative duration).</summary>
     /// <param name="time">Negative for an earlier age; not beyond hatch.</param>
     /// <exception cref="ArgumentOutOfRangeException">The result lies before hatch.</exception>

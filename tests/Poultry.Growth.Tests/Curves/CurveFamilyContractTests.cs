@@ -93,7 +93,7 @@ public class CurveFamilyContractTests
         CurveFamilies.All.Select(family => family.Id).Should().OnlyHaveUniqueItems();
         CurveFamilies.All.Should().OnlyContain(family => CurveFamilies.Find(family.Id) == family);
         CurveFamilies.All.Should().OnlyContain(family => family.Parameters[0].Name == "mature weight" && family.Parameters[0].Unit == "kg");
-        CurveFamilies.Find("Gompertz").Should().BeNull("ids are lower case");
+        CurveFamilies.Find("Gompertz").Should().BeSameAs(CurveFamilies.Gompertz);
         CurveFamilies.Find("").Should().BeNull();
         CurveFamilies.Find("exponential").Should().BeNull("it is what remains when no mature weight is found, not a family to fit");
     }

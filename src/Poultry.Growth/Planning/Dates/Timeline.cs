@@ -111,8 +111,7 @@ public static class Timeline
     private static TimelineEntry At(DateTime when, string what, string why, string record, Caution? caution = null) =>
         new(DateOnly.FromDateTime(when), what, why, record, caution, TimeOnly.FromDateTime(when));
 
-    /// <summary>The day of an age; that of placement for chicks that come older.</summary>
-    private static DateOnly On(TimelineInputs inputs, Age age) => inputs.Placed.AddDays(Math.Max(0, (int)Math.Ceiling(age.Days - inputs.AgeAtPlacement.Days)));
+    private static DateOnly On(TimelineInputs inputs, Age age) => age.ReachedOn(inputs.Placed, inputs.AgeAtPlacement);
 
     private static DateOnly Earlier(DateOnly date, Duration time) => date.AddDays(-(int)Math.Ceiling(time.Days));
 }

@@ -29,8 +29,7 @@ public sealed class SeasonDay
     /// <summary>What was drawn for a batch, as ways to raise it.</summary>
     internal static IEnumerable<SeasonDay> Of(SeasonCandidate candidate, BatchPlan plan, HarvestComparison comparison)
     {
-        // Chicks that come older than that go straight out.
-        DateOnly movedOut = plan.Placed.AddDays(Math.Max(0, (int)Math.Floor((plan.MoveOut - plan.Birds.AgeAtPlacement).Days)));
+        DateOnly movedOut = plan.MoveOut.ReachedOn(plan.Placed, plan.Birds.AgeAtPlacement);
         for (int i = 0; i < comparison.Options.Count; i++)
         {
             HarvestOption harvest = comparison.Options[i];
