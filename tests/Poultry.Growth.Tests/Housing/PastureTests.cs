@@ -122,6 +122,16 @@ public class PastureTests
     }
 
     [Fact]
+    public void The_last_spot_is_free_when_the_birds_are_gone()
+    {
+        // Nine days, moved after seven: the second spot is left on the ninth day, and the next batch needs no other.
+        PasturePlan batch = PasturePlan.Of(Area.FromSquareMeters(10), 1, 60, MoveSchedule.Steady(1 / 7.0), Age.FromDays(21), Age.FromDays(30));
+
+        PastureSeason.Of(batch, 2, Duration.FromDays(9), Duration.Zero).Land.SquareMeters.Should().Be(10);
+        PastureSeason.Of(batch, 2, Duration.FromDays(9), Duration.FromDays(1)).Land.SquareMeters.Should().Be(20);
+    }
+
+    [Fact]
     public void New_ground_for_every_batch_carries_each_load_once()
     {
         PastureSeason season = PastureSeason.Of(Batch, 3, Duration.FromDays(49), Duration.FromDays(365));

@@ -88,8 +88,8 @@ public sealed class PastureSeason
             double ground = (positions - before) * batch.Shelters * batch.Shelter.SquareMeters;
             before = positions;
 
-            // A shelter moved every few days stands on its spot until the next move: the spot's rest begins then.
-            double free = day + restDays + Math.Max(1, Math.Ceiling((1 / batch.Moves.MovesPerDay(age)) - 1e-9));
+            // A shelter moved every few days stands on its spot until the next move, or until the birds are gone: the spot's rest begins then.
+            double free = day + restDays + Math.Min(batchDays - day, Math.Max(1, Math.Ceiling((1 / batch.Moves.MovesPerDay(age)) - 1e-9)));
             for (int start = 0, left = batches; left > 0; start += intervalDays, left--)
             {
                 more[start + day] += ground;
