@@ -35,7 +35,7 @@ internal sealed record SeasonDocument
         Level = answer.Season?.Margin.Interval.Level,
         Margin = answer.Season is { } season ? SeasonMarginNode.Of(season) : null,
         Batches = [.. (answer.Season?.Batches ?? []).Select(SeasonBatchNode.Of)],
-        BindingLimits = [.. (answer.Season?.BindingLimits ?? []).Select(limit => new SeasonLimitNode(Codes.Of(limit.Kind), limit.Step, limit.From, limit.To, limit.Worth.Amount))],
+        BindingLimits = [.. (answer.Season?.BindingLimits ?? []).Select(limit => new SeasonLimitNode(Codes.Of(limit.Kind), limit.Step, limit.From, limit.To, limit.Worth.Amount, limit.Range?.Low?.Amount, limit.Range?.High?.Amount))],
         Flagged = FlaggedNode.Of(answer.Suspicions),
         Cautions = CautionNode.Of(answer.Cautions),
         Sources = SourceNode.Of(SeasonAnswer.Sources),
@@ -54,12 +54,12 @@ internal sealed record SeasonMarginNode(double Mean, double? Low, double? High, 
     }
 }
 
-/// <summary>A limit that keeps the season from bringing more.</summary>
-internal sealed record SeasonLimitNode(string Limit, string Step, DateOnly From, DateOnly To, double Worth);
+/// <summary>A limit that keeps the season from bringing more: low and high where all batches meet the same fate.</summary>
+internal sealed record SeasonLimitNode(string Limit, string Step, DateOnly From, DateOnly To, double Worth, double? Low, double? High);
 
 /// <summary>A batch: whether it is raised, when, and every way that was considered.</summary>
 internal sealed record SeasonBatchNode(
-    string Name, bool Fits, DateOnly? Placed, DateOnly? MovedOut, DateOnly? Killed, double GivenUp, IReadOnlyList<string> GaveWayTo, IReadOnlyList<string> FreedFor, int FreedDays, string Why, IReadOnlyList<SeasonWayNode> Dates)
+    string Name, bool Fits, DateOnly? Placed, DateOnly? MovedOut, DateOnly? Killed, double GivenUp, double? GivenUpLow, double? GivenUpHigh, IReadOnlyList<string> GaveWayTo, IReadOnlyList<string> FreedFor, int FreedDays, string Why, IReadOnlyList<SeasonWayNode> Dates)
 {
     public static SeasonBatchNode Of(SeasonOutcome batch) => new(
         batch.Candidate.Name,
@@ -68,6 +68,8 @@ internal sealed record SeasonBatchNode(
         batch.Chosen?.Option.MovedOut,
         batch.Chosen?.Option.Killed,
         batch.GivenUp.Amount,
+        batch.GivenUpRange?.Low?.Amount,
+        batch.GivenUpRange?.High?.Amount,
         batch.GaveWayTo,
         batch.FreedFor,
         batch.FreedDays,

@@ -69,9 +69,9 @@ internal static class SeasonPage
             return;
         }
 
-        page.Title("What a step more of a limit would bring");
+        page.Title("What a step more of a limit would bring (" + Numbers.Percent(season.Margin.Interval.Level) + " % intervals if all batches meet the same fate)");
         page.Table(
-            ["<limit", "<fullest from", "<to", "worth"],
-            season.BindingLimits.Select(limit => (IReadOnlyList<string>)[limit.Step, Numbers.Date(limit.From), Numbers.Date(limit.To), Numbers.Amount(limit.Worth)]));
+            ["<limit", "<fullest from", "<to", "worth", "low", "high"],
+            season.BindingLimits.Select(limit => (IReadOnlyList<string>)[limit.Step, Numbers.Date(limit.From), Numbers.Date(limit.To), Numbers.Amount(limit.Worth), Numbers.Amount(limit.Range!.Low), Numbers.Amount(limit.Range!.High)]));
     }
 }

@@ -53,5 +53,5 @@ internal static class SeasonReport
         : Parts.Table(
             "What a step more of a limit would bring",
             ["<limit", "<fullest from", "<to", "worth"],
-            season.BindingLimits.Select(limit => (IReadOnlyList<ReportCell>)[limit.Step, ReportCell.Of(limit.From), ReportCell.Of(limit.To), Numbers.Amount(limit.Worth)]));
+            season.BindingLimits.Select(limit => (IReadOnlyList<ReportCell>)[limit.Step, ReportCell.Of(limit.From), ReportCell.Of(limit.To), new(Numbers.Amount(limit.Worth), SeasonPage.Bounds(limit.Range!))]));
 }

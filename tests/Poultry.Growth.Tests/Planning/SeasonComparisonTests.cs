@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using Poultry.Growth.Carcass;
 using Poultry.Growth.Files;
 using Poultry.Growth.Planning;
@@ -81,6 +82,22 @@ public sealed class SeasonComparisonTests
         season.BindingLimits[0].Kind.Should().Be(SeasonLimitKind.Shelters);
         season.BindingLimits[0].Worth.Amount.Should().BeApproximately(season.Batches.Sum(batch => batch.GivenUp.Amount), 1e-9);
         season.Margin.Value.Amount.Should().BeApproximately(season.Batches.Sum(batch => batch.Chosen!.Harvest.Margin.Value.Amount), 1e-9);
+    }
+
+    /// <summary>Quantiles by MathNet.Numerics, definition 7 of Hyndman and Fan.</summary>
+    [Fact]
+    public void What_a_shelter_more_is_worth_and_what_is_given_up_have_the_range_of_their_fates()
+    {
+        SeasonComparison season = DemoSeason.Value;
+        SeasonOutcome gave = season.Batches.Single(batch => batch.GivenUp > Money.Zero);
+        double[] fates = [.. gave.Alone.Margins.Zip(gave.Chosen?.Margins ?? new double[gave.Alone.Margins.Length], (alone, chosen) => alone - chosen).Order()];
+        Interval<Money> range = season.BindingLimits[0].Range!;
+
+        range.Should().Be(gave.GivenUpRange);
+        range.Level.Should().Be(0.9);
+        range.Low!.Value.Amount.Should().BeApproximately(SortedArrayStatistics.QuantileCustom(fates, 0.05, QuantileDefinition.R7), 1e-9);
+        range.High!.Value.Amount.Should().BeApproximately(SortedArrayStatistics.QuantileCustom(fates, 0.95, QuantileDefinition.R7), 1e-9);
+        season.Batches.Where(batch => batch != gave).Should().OnlyContain(batch => batch.GivenUpRange == null);
     }
 
     [Fact]

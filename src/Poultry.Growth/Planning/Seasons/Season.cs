@@ -49,19 +49,19 @@ public sealed class Season
         return new Season(
             [.. batches.Zip(best, (batch, option) => new SeasonChoice(batch, option))],
             [
-                .. Raisable(limits)
-                    .Select(limit => (limit.Kind, limit.Day, Worth: MarginOf(SeasonSearch.Best(batches, limits.With(limit.Kind, limit.Day))!) - margin))
-                    .Where(limit => limit.Worth > 0)
-                    .OrderByDescending(limit => limit.Worth)
-                    .Select(limit => Describe(limit.Kind, limit.Worth, use.Fullest(limit.Kind, limit.Day))),
+                .. from limit in Raisable(limits)
+                   let raised = SeasonSearch.Best(batches, limits.With(limit.Kind, limit.Day))!
+                   let worth = MarginOf(raised) - margin
+                   where worth > 0
+                   orderby worth descending
+                   let days = use.Fullest(limit.Kind, limit.Day)
+                   select new SeasonLimit(limit.Kind, days.From, days.To, Money.Of(worth), raised),
             ]);
     }
 
     /// <summary>As in <c>3 of 4 batches, 2310.00</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{Choices.Count(choice => choice.Option is not null)} of {Choices.Count} batches, {Margin.Amount:0.00}");
-
-    private static SeasonLimit Describe(SeasonLimitKind kind, double worth, (DateOnly From, DateOnly To) days) => new(kind, days.From, days.To, Money.Of(worth));
 
     private static IEnumerable<(SeasonLimitKind Kind, DateOnly? Day)> Raisable(SeasonLimits limits) =>
     [

@@ -12,12 +12,13 @@ public sealed class SeasonComparison
 {
     private SeasonComparison(SeasonPlan plan, IReadOnlyList<SeasonOutcome> batches, Season season, HarvestOptions options)
     {
-        (Plan, Batches, BindingLimits) = (plan, batches, season.BindingLimits);
+        (Plan, Batches) = (plan, batches);
         double[][] raised = [.. batches.Where(batch => batch.Chosen is not null).Select(batch => batch.Chosen!.Margins)];
         double[] alike = Sums(raised, options.Draws, stride: 0), apart = Sums(raised, options.Draws, stride: options.Draws / Math.Max(1, raised.Length));
         Sample sample = new(options.Draws, options.Level);
         Margin = sample.Estimate(alike, Money.Of);
         MarginApart = sample.Estimate(apart, Money.Of).Interval;
+        BindingLimits = [.. season.BindingLimits.Select(limit => limit.With(sample.Estimate(More(batches, limit, alike), Money.Of).Interval))];
         BadCase = Money.Of(sample.MeanOfWorst(alike, HarvestResult.WorstPart));
         Cautions = [.. SeasonCautions.Of(this)];
     }
@@ -38,7 +39,7 @@ public sealed class SeasonComparison
     /// <summary>What becomes of each batch, in the order given.</summary>
     public IReadOnlyList<SeasonOutcome> Batches { get; }
 
-    /// <summary>What keeps the season from bringing more, the dearest first.</summary>
+    /// <summary>What keeps the season from bringing more, the dearest first, each with the range of what it is worth.</summary>
     public IReadOnlyList<SeasonLimit> BindingLimits { get; }
 
     /// <summary>What the batches raised bring together, where all meet the same fates: the wide range.</summary>
@@ -74,14 +75,14 @@ public sealed class SeasonComparison
             .. plan.Candidates.Zip(days, (candidate, ways) => (candidate.IsPromised ? (Func<string, IReadOnlyList<SeasonOption>, SeasonBatch>)SeasonBatch.Promised : SeasonBatch.Possible)(
                 candidate.Name, [.. ways.Select(way => way.Option)])),
         ];
-        return Season.Best(batches, plan.Limits) is not { } season ? null : new(plan, [.. Outcomes(plan, days, batches, season)], season, asked);
+        return Season.Best(batches, plan.Limits) is not { } season ? null : new(plan, [.. Outcomes(plan, days, batches, season, new(asked.Draws, asked.Level))], season, asked);
     }
 
     /// <summary>As in <c>Farm 2027: 2 of 3 batches, 1234.00 (90 %: ...)</c>, in every culture.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{Plan.Name}: {Batches.Count(batch => batch.Chosen is not null)} of {Batches.Count} batches, {Margin}");
 
-    private static IEnumerable<SeasonOutcome> Outcomes(SeasonPlan plan, SeasonDay[][] days, SeasonBatch[] batches, Season season)
+    private static IEnumerable<SeasonOutcome> Outcomes(SeasonPlan plan, SeasonDay[][] days, SeasonBatch[] batches, Season season, Sample sample)
     {
         SeasonDay?[] chosen = [.. season.Choices.Select((choice, at) => days[at].FirstOrDefault(day => day.Option == choice.Option))];
         for (int at = 0; at < days.Length; at++)
@@ -98,7 +99,8 @@ public sealed class SeasonComparison
                 chosen[at],
                 alone,
                 givesWay ? [.. SeasonUse.InTheWay(plan.Limits, batches, alone.Option, others)] : [],
-                givesWay && chosen[at] is { } taken && taken.Option.Killed < alone.Option.Killed ? [.. FreedFor(plan.Limits, batches, taken.Option, alone.Option, others)] : []);
+                givesWay && chosen[at] is { } taken && taken.Option.Killed < alone.Option.Killed ? [.. FreedFor(plan.Limits, batches, taken.Option, alone.Option, others)] : [],
+                sample);
         }
     }
 
@@ -107,6 +109,13 @@ public sealed class SeasonComparison
         SeasonLimits limits, SeasonBatch[] batches, SeasonOption taken, SeasonOption alone, (string Name, SeasonOption Option)[] others) => SeasonUse
         .InTheWay(new() { Shelters = limits.Shelters, ShelterRest = limits.ShelterRest }, batches, alone, others)
         .Where(name => others.Any(other => other.Name == name && other.Option.MovedOut >= taken.Killed));
+
+    /// <summary>What the season with a step more of a limit brings more, fate by fate.</summary>
+    private static double[] More(IReadOnlyList<SeasonOutcome> batches, SeasonLimit limit, double[] margins)
+    {
+        double[][] raised = [.. batches.Zip(limit.Raised, (batch, option) => batch.Days.FirstOrDefault(day => day.Option == option)?.Margins).OfType<double[]>()];
+        return [.. Sums(raised, margins.Length, stride: 0).Zip(margins, (with, without) => with - without)];
+    }
 
     /// <summary>Margins added fate by fate; with a stride each batch begins at another fate, so that no two meet the same.</summary>
     private static double[] Sums(double[][] margins, int draws, int stride)

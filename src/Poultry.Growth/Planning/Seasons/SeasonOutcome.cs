@@ -6,8 +6,12 @@ namespace Poultry.Growth.Planning;
 /// <summary>What becomes of a batch in the best season, beside what would become of it alone.</summary>
 public sealed class SeasonOutcome
 {
-    internal SeasonOutcome(SeasonCandidate candidate, IReadOnlyList<SeasonDay> days, SeasonDay? chosen, SeasonDay alone, IReadOnlyList<string> gaveWayTo, IReadOnlyList<string> freedFor) =>
+    internal SeasonOutcome(
+        SeasonCandidate candidate, IReadOnlyList<SeasonDay> days, SeasonDay? chosen, SeasonDay alone, IReadOnlyList<string> gaveWayTo, IReadOnlyList<string> freedFor, Sample sample)
+    {
         (Candidate, Days, Chosen, Alone, GaveWayTo, FreedFor) = (candidate, days, chosen, alone, gaveWayTo, freedFor);
+        GivenUpRange = GivenUp == Money.Zero ? null : sample.Estimate(GivenUp.Amount, fate => alone.Margins[fate] - (chosen?.Margins[fate] ?? 0), Money.Of).Interval;
+    }
 
     /// <summary>The batch.</summary>
     public SeasonCandidate Candidate { get; }
@@ -23,6 +27,9 @@ public sealed class SeasonOutcome
 
     /// <summary>What it gives up for the season: 0 where it is raised as if alone, or would lose money alone.</summary>
     public Money GivenUp => Money.Of(Math.Max(0, Alone.Harvest.Margin.Value.Amount - (Chosen?.Harvest.Margin.Value.Amount ?? 0)));
+
+    /// <summary>The same in most of the fates drawn: below 0 in some, for the days are chosen by means; null where nothing is given up.</summary>
+    public Interval<Money>? GivenUpRange { get; }
 
     /// <summary>The batches that could not all be raised as they are, were this one raised as if alone: they use what it gives up.</summary>
     public IReadOnlyList<string> GaveWayTo { get; }
@@ -40,7 +47,7 @@ public sealed class SeasonOutcome
     public override string ToString()
     {
         string users = string.Join(" and ", GaveWayTo);
-        string alone = string.Create(CultureInfo.InvariantCulture, $"alone it would come {Alone.Option.Placed:yyyy-MM-dd} and be killed {Alone.Option.Killed:yyyy-MM-dd}, for {GivenUp.Amount:0.00} more");
+        string alone = string.Create(CultureInfo.InvariantCulture, $"alone it would come {Alone.Option.Placed:yyyy-MM-dd} and be killed {Alone.Option.Killed:yyyy-MM-dd}, for {GivenUp.Amount:0.00} more") + (GivenUpRange is { } range ? ", " + range : "");
         return Chosen is null && GaveWayTo.Count > 0 ? Candidate.Name + " is not raised: " + alone + ", but then " + users + " would not fit."
             : Chosen is null && Alone.Harvest.Margin.Value.Amount <= 0 ? Candidate.Name + " is not raised: it loses money on every day considered."
             : Chosen is null ? Candidate.Name + " is not raised: it does not fit within the limits."
