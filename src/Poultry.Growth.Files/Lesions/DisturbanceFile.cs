@@ -82,7 +82,13 @@ public static class DisturbanceFile
     private static Age? AgeOf(NamedRow row, DateOnly? hatched)
     {
         CsvCell? date = row.Cell("date");
-        if (date is null == row.Cell("age_d") is null)
+        bool isWithoutAge = row.Cell("age_d") is null;
+        if (date is null && isWithoutAge && !row.IsHeaderKnown)
+        {
+            return null;
+        }
+
+        if (date is null == isWithoutAge)
         {
             row.Refuse(row.At("date"), "date", date is null ? "is empty, and so is age_d" : "stands beside age_d", "a date or an age in days, one of them");
             return null;
@@ -125,6 +131,11 @@ public static class DisturbanceFile
 
         if (shares[1] is not { } share || cycles[1] is not { } cycle)
         {
+            if (!row.IsHeaderKnown)
+            {
+                return null;
+            }
+
             row.Refuse(row.At("what"), "what", "has half a dose", "both share_percent and cycles, or neither: then the log gives dates and no rate");
             return null;
         }

@@ -75,7 +75,8 @@ public static class InspectionFile
                 row.Refuse(row.At("birds_found"), "birds_found", "is more than were opened", "at most as many as birds_opened");
             }
 
-            if (problems.Count == before && opened is { } all && lesions is { } found)
+            // Rows whose batch or day was not made out are held against no other.
+            if (row.IsHeaderKnown && problems.Count == before && opened is { } all && lesions is { } found)
             {
                 string name = batch.Text.Length > 0 ? batch.Text
                     : Path.GetFileNameWithoutExtension(problems.File) is var stem && !string.IsNullOrWhiteSpace(stem) ? stem

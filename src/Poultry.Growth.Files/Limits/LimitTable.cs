@@ -82,7 +82,7 @@ internal sealed class LimitTable(ProblemList problems)
         CsvCell value = row.At("value"), unit = row.At("unit");
         printed = value.Text + (unit.Text is "date" or "-" or "" ? "" : " " + unit.Text);
         bool judged = subject != LimitSubject.NotJudged;
-        if (row.Text("value", judged ? Number : "a text").Length == 0 || !judged)
+        if (row.Text("value", judged ? Number : "a text").Length == 0 || !judged || !row.Has("unit"))
         {
             return null;
         }

@@ -7,10 +7,13 @@ namespace Poultry.Growth.Files;
 internal delegate bool QuantityReader<T>(ReadOnlySpan<char> text, out T value, [NotNullWhen(false)] out string? problem);
 
 /// <summary>A row whose cells are asked for by name; what cannot be read is a problem and null.</summary>
-internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> columns, ProblemList problems)
+internal sealed class NamedRow(CsvRow row, IReadOnlyDictionary<string, int> columns, bool isHeaderKnown, ProblemList problems)
 {
     /// <summary>The first cell: where a problem of the row as a whole stands.</summary>
     public CsvCell Start => row.Cells[0];
+
+    /// <summary>Whether every column of the header was made out: else what seems missing may stand in one that was not.</summary>
+    public bool IsHeaderKnown => isHeaderKnown;
 
     /// <summary>Whether the table has such a column.</summary>
     public bool Has(string column) => columns.ContainsKey(column);

@@ -59,6 +59,7 @@ internal static class NamedTable
             problems.Add(rows[0].Line, 1, column, null, "is missing from the header", known);
         }
 
-        return [.. rows.Skip(1).Where(row => RowWidth.Fits(row, width, problems)).Select(row => new NamedRow(row, columns, problems))];
+        bool isHeaderKnown = problems.Count == before;
+        return [.. rows.Skip(1).Where(row => RowWidth.Fits(row, width, problems)).Select(row => new NamedRow(row, columns, isHeaderKnown, problems))];
     }
 }

@@ -35,6 +35,17 @@ public class LesionFileTests
             "inspections.csv:6:1: batch \"D\" has another killed or detection_percent than an earlier row of this batch; expected the same in all rows of a batch");
 
     [Fact]
+    public void A_misspelt_column_is_told_once_and_blamed_for_nothing_else()
+    {
+        Lines(Inspections("bach,killed,birds_opened,birds_found\nA,2027-05-01,50,1\nB,2027-06-01,x,1\n").Problems).Select(line => line.Split(';')[0]).Should().Equal(
+            "inspections.csv:1:1: header \"bach\" is no column of this table (did you mean batch?)", "inspections.csv:3:14: birds_opened \"x\" is not a number");
+        Lines(Log("# hatched: 2027-04-11\ndat,what,share_percent,cycle\n2027-05-01,dog,5,3\n2027-05-02,,5,3\n").Problems).Select(line => line.Split(';')[0]).Should().Equal(
+            "log.csv:2:1: header \"dat\" is no column of this table (did you mean date?)",
+            "log.csv:2:24: header \"cycle\" is no column of this table (did you mean cycles?)",
+            "log.csv:4:12: what \"\" is empty");
+    }
+
+    [Fact]
     public void A_batch_of_more_birds_than_there_can_be_is_told() =>
         Lines(Inspections("batch,birds_opened,birds_found\nA,2000000000,0\nB,1000000,0\nB,1,0\n").Problems).Should().Equal(
             "inspections.csv:2:3: birds_opened \"2000000000\" is out of range; expected a whole number of birds, 1 to 1000000",

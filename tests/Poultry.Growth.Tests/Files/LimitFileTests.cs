@@ -16,6 +16,7 @@ public class LimitFileTests
         { "", "f.csv:1:1: file is empty; expected a header and at least one row: " + Columns },
         { Header, "f.csv:1:1: file has no rows below the header; expected a header and at least one row: " + Columns },
         { "place," + Header + "x," + Start + "28,kg/m2,practice,scheme,,,,,,\n", "f.csv:1:1: header \"place\" is no column of this table; expected " + Columns },
+        { Header.Replace(",unit,", ",units,", StringComparison.Ordinal) + Start + "28,kg/m2,practice,scheme,stocking-density,,,,,\n", "f.csv:1:63: header \"units\" is no column of this table (did you mean unit?); expected " + Columns },
         { Header + Start + "28 kg,kg/m2,practice,scheme,stocking-density,,,,,\n", "f.csv:2:50: value \"28 kg\" carries a unit; expected a number in the unit beside it" },
         { Header + Start + "28,kg,practice,scheme,stocking-density,,,,,\n", "f.csv:2:53: unit \"kg\" is no unit of stocking-density; expected kg/m2 or lb/ft2" },
         { Header + Start + "28,kg/m2,hearsay,scheme,stocking-density,,,,,\n", "f.csv:2:59: mark \"hearsay\" is unknown; expected law, abstract, derived, secondary, memory, practice, assumption" },
